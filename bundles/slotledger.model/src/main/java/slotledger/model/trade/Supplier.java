@@ -1,0 +1,25 @@
+package slotledger.model.trade;
+
+import java.util.Objects;
+import java.util.Optional;
+import slotledger.model.unit.Money;
+
+/**
+ * Who sells, and on which terms.
+ *
+ * @param name     as the offers name it
+ * @param shipping charge for one delivery; empty means none
+ * @param freeFrom order value from which delivery is free
+ * @param minimum  smallest order value
+ */
+public record Supplier(String name, Optional<Money> shipping, Optional<Money> freeFrom, Optional<Money> minimum) {
+
+    public Supplier {
+        Objects.requireNonNull(shipping, "shipping");
+        Objects.requireNonNull(freeFrom, "freeFrom");
+        Objects.requireNonNull(minimum, "minimum");
+        if (name.isBlank()) {
+            throw new IllegalArgumentException("The name of a supplier must not be blank.");
+        }
+    }
+}
