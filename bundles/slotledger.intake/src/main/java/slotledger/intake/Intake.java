@@ -1,0 +1,38 @@
+package slotledger.intake;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import slotledger.model.finding.Finding;
+import slotledger.model.observed.ObservedFleet;
+import slotledger.model.task.Progress;
+import slotledger.model.trade.Market;
+import slotledger.model.trade.Policy;
+import slotledger.model.trade.Shelf;
+
+/** Reads what people have: inventories, offers, shelf lists, policies. Files are .xlsx, .xls, .csv or (policy) text. */
+public interface Intake {
+
+    /**
+     * Reads inventories into one observed fleet; an asset tag that occurs twice becomes a finding.
+     *
+     * @param files   one or several inventories
+     * @param mapping a file that says which column is what; empty means by heading
+     * @throws IntakeException where a file can't be read at all
+     */
+    Reading<ObservedFleet> readFleet(List<Path> files, Optional<Path> mapping, Progress progress)
+            throws IntakeException;
+
+    Reading<Market> readOffers(List<Path> files, Progress progress) throws IntakeException;
+
+    Reading<Shelf> readShelf(List<Path> files, Progress progress) throws IntakeException;
+
+    Reading<Policy> readPolicy(Path file) throws IntakeException;
+
+    /** Writes an annotated copy of what was read of the inventories: the sheets with notes on the cells concerned. */
+    void writeFindings(List<Path> files, List<Finding> findings, Path target)
+            throws IntakeException;
+
+    /** Writes the fill-in files with explanations in them into a folder; returns what was written. */
+    List<Path> writeTemplates(Path folder) throws IntakeException;
+}

@@ -1,0 +1,18 @@
+package slotledger.rules;
+
+import slotledger.model.verdict.Operation;
+import slotledger.model.verdict.Verdict;
+import slotledger.model.verdict.Weight;
+
+/** All active rules together. Safe for use by several threads. */
+public interface MemoryRules {
+
+    /** The worst weight of any rule; builds no reasons, so that a planner can ask it very often. */
+    Weight weigh(Setup setup);
+
+    /** How the population runs; meaningful where it isn't blocked. */
+    Operation operate(Setup setup);
+
+    /** The verdict with a reason for every rule that has something to say, passed rules among them. */
+    Verdict judge(Setup setup);
+}
