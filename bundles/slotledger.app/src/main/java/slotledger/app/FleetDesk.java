@@ -1,0 +1,63 @@
+package slotledger.app;
+
+import java.nio.file.Path;
+import java.util.List;
+import slotledger.export.PlanBook;
+import slotledger.model.machine.Machine;
+import slotledger.model.machine.Population;
+import slotledger.model.proof.Proof;
+import slotledger.model.task.Progress;
+import slotledger.model.verdict.Operation;
+import slotledger.model.verdict.Verdict;
+
+/** The whole job, step by step. Only this door writes files, and only whole ones. */
+public interface FleetDesk {
+
+    /**
+     * Finds a project's files by their usual names in a folder: fleet*, offers*, shelf*, policy*, mapping*, boards/.
+     *
+     * @throws DeskException where the folder is missing or holds no inventory
+     */
+    Project open(Path folder) throws DeskException;
+
+    /** Reads all files of a project and looks up the boards. */
+    Survey survey(Project project, Progress progress) throws DeskException;
+
+    /** What the rules say of a machine of the survey with some population in it. */
+    Verdict judge(Survey survey, Machine machine, Population population);
+
+    /** How a machine of the survey runs as it is. */
+    Operation operate(Survey survey, Machine machine);
+
+    /** Plans the fleet, and checks every machine of the plan with the rules again. */
+    PlanBook plan(Survey survey, Progress progress) throws DeskException;
+
+    /**
+     * Writes everything that comes out of a plan into a new folder, whole or not at all.
+     *
+     * @param force replaces what an earlier run wrote there
+     * @return the files, in the order a person would open them
+     */
+    List<Path> export(PlanBook book, Path folder, boolean force, Progress progress) throws DeskException;
+
+    /** Writes the inventories with notes on the cells that have findings. */
+    void writeFindings(Survey survey, Path file, boolean force) throws DeskException;
+
+    /** Reads back the plan in a file, with the boards of a project to print it again. */
+    PlanBook reopen(Path planFile, Survey survey) throws DeskException;
+
+    /**
+     * Compares an inventory taken after the work with a plan.
+     *
+     * @param planFile    plan.json of an earlier run
+     * @param inventories taken after the work
+     * @param project     for mapping and boards
+     */
+    Proof prove(Path planFile, List<Path> inventories, Project project, Progress progress) throws DeskException;
+
+    /** Writes the proof workbook. */
+    void writeProof(Proof proof, Path file, boolean force) throws DeskException;
+
+    /** Writes the fill-in files with explanations in them; refuses to replace any. */
+    List<Path> writeTemplates(Path folder, boolean force) throws DeskException;
+}

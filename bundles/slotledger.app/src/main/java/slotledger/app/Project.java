@@ -1,0 +1,41 @@
+package slotledger.app;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * The files one piece of work is about.
+ *
+ * @param title       name for people
+ * @param inventories the fleet, one or several files
+ * @param mapping     which column is what; empty means by heading
+ * @param boards      folders of board files
+ * @param offers      offers of suppliers
+ * @param shelves     modules owned
+ * @param policy      what is wanted and allowed
+ * @param date        offers must hold on this day
+ */
+public record Project(
+        String title,
+        List<Path> inventories,
+        Optional<Path> mapping,
+        List<Path> boards,
+        List<Path> offers,
+        List<Path> shelves,
+        Optional<Path> policy,
+        LocalDate date) {
+
+    public Project {
+        Objects.requireNonNull(title, "title");
+        inventories = List.copyOf(inventories);
+        Objects.requireNonNull(mapping, "mapping");
+        boards = List.copyOf(boards);
+        offers = List.copyOf(offers);
+        shelves = List.copyOf(shelves);
+        Objects.requireNonNull(policy, "policy");
+        Objects.requireNonNull(date, "date");
+    }
+}

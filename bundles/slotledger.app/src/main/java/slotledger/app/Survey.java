@@ -1,0 +1,52 @@
+package slotledger.app;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import slotledger.catalog.Catalog;
+import slotledger.intake.Reading;
+import slotledger.model.finding.Finding;
+import slotledger.model.machine.Fleet;
+import slotledger.model.observed.ObservedMachine;
+import slotledger.model.trade.Market;
+import slotledger.model.trade.Policy;
+import slotledger.model.trade.Shelf;
+
+/**
+ * Everything a project's files say.
+ *
+ * @param project    the files
+ * @param columns    how the columns of every table were understood
+ * @param observed   how many machines the inventories list
+ * @param catalog    the boards
+ * @param fleet      machines whose board is known
+ * @param unresolved machines that can't be judged
+ * @param market     offers
+ * @param shelf      modules owned
+ * @param policy     empty where the project has none
+ * @param findings   of all files, in reading order
+ */
+public record Survey(
+        Project project,
+        List<Reading.TableUse> columns,
+        int observed,
+        Catalog catalog,
+        Fleet fleet,
+        List<ObservedMachine> unresolved,
+        Market market,
+        Shelf shelf,
+        Optional<Policy> policy,
+        List<Finding> findings) {
+
+    public Survey {
+        Objects.requireNonNull(project, "project");
+        columns = List.copyOf(columns);
+        Objects.requireNonNull(catalog, "catalog");
+        Objects.requireNonNull(fleet, "fleet");
+        unresolved = List.copyOf(unresolved);
+        Objects.requireNonNull(market, "market");
+        Objects.requireNonNull(shelf, "shelf");
+        Objects.requireNonNull(policy, "policy");
+        findings = List.copyOf(findings);
+    }
+}
