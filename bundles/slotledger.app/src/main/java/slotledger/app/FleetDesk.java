@@ -5,6 +5,7 @@ import java.util.List;
 import slotledger.export.PlanBook;
 import slotledger.model.machine.Machine;
 import slotledger.model.machine.Population;
+import slotledger.model.module.ModuleKind;
 import slotledger.model.proof.Proof;
 import slotledger.model.task.Progress;
 import slotledger.model.verdict.Operation;
@@ -33,12 +34,23 @@ public interface FleetDesk {
     PlanBook plan(Survey survey, Progress progress) throws DeskException;
 
     /**
-     * Writes everything that comes out of a plan into a new folder, whole or not at all.
+     * Which module kind is meant: an offer's id or part number, or what stands on a label.
+     *
+     * @throws DeskException where the text is neither; the message says which part was not understood
+     */
+    ModuleKind moduleKind(Survey survey, String text) throws DeskException;
+
+    /** What the rules say of a module kind in each socket of a machine, alone changed, and in all sockets at once. */
+    List<Trial> tryModule(Survey survey, Machine machine, ModuleKind kind);
+
+    /**
+     * Writes everything that comes out of a plan into a new folder, the findings among it, whole or not at all.
      *
      * @param force replaces what an earlier run wrote there
      * @return the files, in the order a person would open them
      */
-    List<Path> export(PlanBook book, Path folder, boolean force, Progress progress) throws DeskException;
+    List<Path> export(Survey survey, PlanBook book, Path folder, boolean force, Progress progress)
+            throws DeskException;
 
     /** Writes the inventories with notes on the cells that have findings. */
     void writeFindings(Survey survey, Path file, boolean force) throws DeskException;
