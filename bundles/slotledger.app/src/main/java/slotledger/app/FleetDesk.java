@@ -2,10 +2,10 @@ package slotledger.app;
 
 import java.nio.file.Path;
 import java.util.List;
-import slotledger.export.PlanBook;
 import slotledger.model.machine.Machine;
 import slotledger.model.machine.Population;
 import slotledger.model.module.ModuleKind;
+import slotledger.model.plan.Plan;
 import slotledger.model.proof.Proof;
 import slotledger.model.task.Progress;
 import slotledger.model.verdict.Operation;
@@ -31,7 +31,7 @@ public interface FleetDesk {
     Operation operate(Survey survey, Machine machine);
 
     /** Plans the fleet, and checks every machine of the plan with the rules again. */
-    PlanBook plan(Survey survey, Progress progress) throws DeskException;
+    Plan plan(Survey survey, Progress progress) throws DeskException;
 
     /**
      * Which module kind is meant: an offer's id or part number, or what stands on a label.
@@ -49,14 +49,14 @@ public interface FleetDesk {
      * @param force replaces what an earlier run wrote there
      * @return the files, in the order a person would open them
      */
-    List<Path> export(Survey survey, PlanBook book, Path folder, boolean force, Progress progress)
+    List<Path> export(Survey survey, Plan plan, Path folder, boolean force, Progress progress)
             throws DeskException;
 
     /** Writes the inventories with notes on the cells that have findings. */
     void writeFindings(Survey survey, Path file, boolean force) throws DeskException;
 
-    /** Reads back the plan in a file, with the boards of a project to print it again. */
-    PlanBook reopen(Path planFile, Survey survey) throws DeskException;
+    /** Reads back the plan in a file; the survey must know its boards, so that it can be printed again. */
+    Plan reopen(Path planFile, Survey survey) throws DeskException;
 
     /**
      * Compares an inventory taken after the work with a plan.

@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -30,6 +31,7 @@ import slotledger.intake.Intake;
 import slotledger.intake.IntakeException;
 import slotledger.intake.Reading;
 import slotledger.model.board.Board;
+import slotledger.model.board.BoardId;
 import slotledger.model.finding.Finding;
 import slotledger.model.machine.Machine;
 import slotledger.model.machine.Population;
@@ -97,7 +99,7 @@ public final class DefaultFleetDesk implements FleetDesk {
     }
 
     @Override
-    public PlanBook plan(Survey survey, Progress progress) throws DeskException {
+    public Plan plan(Survey survey, Progress progress) throws DeskException {
         Policy policy = survey.policy().orElseThrow(() -> new DeskException(Trouble.INPUT,
                 "The project " + survey.project().title() + " has no policy, so there is no target to plan for. "
                         + "Add a file whose name begins with \"policy\"; the command \"template\" writes one to fill in."));
@@ -105,14 +107,10 @@ public final class DefaultFleetDesk implements FleetDesk {
             Plan plan = planner.plan(new PlanRequest(survey.project().title(), survey.fleet(), survey.market(),
                     survey.shelf(), policy, survey.project().date()), progress);
             new PlanCheck(rules).check(plan, survey.fleet());
-            return book(plan, survey);
+            return plan;
         } catch (PlannerException problem) {
             throw new DeskException(Trouble.PLAN, problem.getMessage(), problem);
         }
-    }
-
-    private static PlanBook book(Plan plan, Survey survey) {
-        return new PlanBook(plan, survey.fleet().boards(), survey.market(), survey.unresolved(), survey.findings());
     }
 
     @Override
@@ -135,8 +133,10 @@ public final class DefaultFleetDesk implements FleetDesk {
     }
 
     @Override
-    public List<Path> export(Survey survey, PlanBook book, Path folder, boolean force, Progress progress)
+    public List<Path> export(Survey survey, Plan plan, Path folder, boolean force, Progress progress)
             throws DeskException {
+        PlanBook book = new PlanBook(
+                plan, boards(survey), survey.market(), survey.unresolved(), survey.findings());
         try (OutputFolder output = OutputFolder.prepare(folder, force)) {
             List<Path> made = new ArrayList<>();
             for (PlanExporter exporter : exporters) {
@@ -165,21 +165,21 @@ public final class DefaultFleetDesk implements FleetDesk {
     }
 
     @Override
-    public PlanBook reopen(Path planFile, Survey survey) throws DeskException {
+    public Plan reopen(Path planFile, Survey survey) throws DeskException {
         Plan plan = readPlan(planFile);
+        Map<BoardId, Board> boards = boards(survey);
         for (MachinePlan each : plan.machines()) {
-            if (survey.catalog().find(each.machine().board()).isEmpty()) {
+            if (!boards.containsKey(each.machine().board())) {
                 throw new DeskException(Trouble.INPUT, "The plan " + planFile + " needs the board "
                         + each.machine().board() + " of machine " + each.machine().tag()
                         + ", which the project's boards do not have. Add its board file.");
             }
         }
-        return new PlanBook(
-                plan,
-                survey.catalog().boards().stream().collect(Collectors.toMap(Board::id, Function.identity())),
-                survey.market(),
-                survey.unresolved(),
-                survey.findings());
+        return plan;
+    }
+
+    private static Map<BoardId, Board> boards(Survey survey) {
+        return survey.boards().stream().collect(Collectors.toMap(Board::id, Function.identity()));
     }
 
     @Override

@@ -18,6 +18,7 @@ import slotledger.intake.IntakeException;
 import slotledger.intake.Reading;
 import slotledger.model.finding.Finding;
 import slotledger.model.observed.ObservedFleet;
+import slotledger.model.observed.TableUse;
 import slotledger.model.task.Progress;
 import slotledger.model.trade.Market;
 import slotledger.model.trade.Policy;
@@ -39,7 +40,7 @@ final class Surveyor {
     Survey survey(Project project, Progress progress) throws DeskException {
         try {
             List<Finding> findings = new ArrayList<>();
-            List<Reading.TableUse> columns = new ArrayList<>();
+            List<TableUse> columns = new ArrayList<>();
             progress.step("Reading the boards", -1);
             CatalogReading catalog = catalogs.read(project.boards());
             findings.addAll(catalog.findings());
@@ -57,7 +58,7 @@ final class Surveyor {
             Optional<Policy> policy = project.policy().isEmpty() ? Optional.empty()
                     : Optional.of(kept(intake.readPolicy(project.policy().get()), columns, findings));
             progress.check();
-            return new Survey(project, columns, observed.machines().size(), catalog.catalog(), resolved.fleet(),
+            return new Survey(project, columns, observed.machines().size(), catalog.catalog().boards(), resolved.fleet(),
                     resolved.unresolved(), market, shelf, policy, findings);
         } catch (IntakeException | CatalogException problem) {
             throw new DeskException(Trouble.INPUT, problem.getMessage(), problem);
@@ -80,7 +81,7 @@ final class Surveyor {
         }
     }
 
-    private static <T> T kept(Reading<T> reading, List<Reading.TableUse> columns, List<Finding> findings) {
+    private static <T> T kept(Reading<T> reading, List<TableUse> columns, List<Finding> findings) {
         columns.addAll(reading.columns());
         findings.addAll(reading.findings());
         return reading.value();
