@@ -78,8 +78,8 @@ class RulesTest {
         }
         for (RecordComponent part : page.getClass().getRecordComponents()) {
             if (part.getType() == Source.class && call(part.getAccessor(), page) instanceof Source source) {
-                boolean somewhere = source.ground() == Ground.DOCUMENT && source.place().isBlank();
-                return somewhere ? Optional.of(source.document() + ", but not where in it") : Optional.empty();
+                boolean nowhere = source.ground() == Ground.DOCUMENT && source.place().isBlank();
+                return nowhere ? Optional.of(source.document() + ", but not where in it") : Optional.empty();
             }
         }
         return Optional.of("its page has no source");
