@@ -14,7 +14,6 @@ final class BadSheetException extends IOException {
 
     private static final long serialVersionUID = 1L;
 
-    static final String SAVE_AGAIN = "Open the file in a spreadsheet program, check it, and save it as .xlsx again.";
     static final String COPY_AGAIN = "Copy or download the file again; if that is no help, open it in a spreadsheet"
             + " program, check it, and save it as .xlsx.";
 
@@ -35,7 +34,11 @@ final class BadSheetException extends IOException {
     }
 
     BadSheetException(String code, String message, String expected, String remedy) {
-        this(code, "", 0, message, expected, remedy, null);
+        this(code, message, expected, remedy, null);
+    }
+
+    BadSheetException(String code, String message, String expected, String remedy, Throwable cause) {
+        this(code, "", 0, message, expected, remedy, cause);
     }
 
     /** Something a spreadsheet program would not have written. */

@@ -115,11 +115,10 @@ public final class CsvFile implements SheetFile {
         BadSheetException bad = guard.hasEnded()
                 ? new BadSheetException("quote-not-closed", "A quote is opened and never closed.",
                         "quotes in pairs around a value",
-                        "Add the missing quote (\") in or below this line, or save the list as .xlsx.")
+                        "Add the missing quote (\") in or below this line, or save the list as .xlsx.", broken)
                 : new BadSheetException("quote-misplaced", "Text follows a closing quote before the next value begins.",
                         "quotes (\") around a whole value, doubled (\"\") inside it",
-                        "Correct the quotes of this line, or save the list as .xlsx.");
-        bad.initCause(broken);
+                        "Correct the quotes of this line, or save the list as .xlsx.", broken);
         return bad.at("", line);
     }
 

@@ -18,7 +18,8 @@ final class Delimiter {
     }
 
     /**
-     * Finds the delimiter: the one that cuts most lines into the same number of values, and into most values.
+     * Finds the delimiter: the one that cuts most lines, the heading too, into the same number of values; of two as
+     * good the one that cuts into more.
      *
      * @param sample beginning of the text
      * @param whole  whether it is all of the text
@@ -33,11 +34,14 @@ final class Delimiter {
             counts.put(',', counts(sample, ',', whole, true));
         }
         char best = 0;
+        double bestShare = 0;
         int bestValues = 0;
         for (char candidate : CANDIDATES) {
             List<Integer> found = counts.get(candidate);
-            if (isRegular(found) && mostUsual(found) > bestValues) {
+            double share = (double) alike(found) / found.size();
+            if (isRegular(found) && (share > bestShare || share == bestShare && mostUsual(found) > bestValues)) {
                 best = candidate;
+                bestShare = share;
                 bestValues = mostUsual(found);
             }
         }
@@ -58,10 +62,13 @@ final class Delimiter {
     }
 
     private static boolean isRegular(List<Integer> counts) {
-        List<Integer> some = counts.stream().filter(count -> count > 0).toList();
+        long some = counts.stream().filter(count -> count > 0).count();
+        return some > 0 && alike(counts) >= some * REGULAR && some * 4 >= counts.size();
+    }
+
+    private static long alike(List<Integer> counts) {
         int usual = mostUsual(counts);
-        long alike = some.stream().filter(count -> count == usual).count();
-        return !some.isEmpty() && alike >= some.size() * REGULAR && some.size() * 4 >= counts.size();
+        return counts.stream().filter(count -> count == usual).count();
     }
 
     /** The number of delimiters most lines have, lines without any aside; the larger of two equally usual ones. */

@@ -49,8 +49,7 @@ enum FileKind {
                     "Ask for the spreadsheet it was printed from.");
             case RTF -> throw refused("file-is-document", "This is a text document (RTF).",
                     "Copy the table into a spreadsheet and save it as .xlsx.");
-            case JPEG, GIF, PNG, TIFF, BMP, EMF, WMF -> throw refused("file-is-picture", "This is a picture.",
-                    "Ask for the spreadsheet itself.");
+            case JPEG, GIF, PNG, TIFF, BMP, EMF, WMF -> picture(head);
             default -> text(head);
         };
     }
@@ -59,9 +58,24 @@ enum FileKind {
         return new BadSheetException(code, message, EXPECTED, remedy);
     }
 
+    private static BadSheetException truncated(String message, Exception cause) {
+        return new BadSheetException("workbook-truncated", message, "a whole workbook", BadSheetException.COPY_AGAIN,
+                cause);
+    }
+
     static BadSheetException oldWorkbook() {
         return refused("workbook-too-old", "This workbook was written by Excel 95 or older.",
                 "Open it in a spreadsheet program of today and save it as .xlsx.");
+    }
+
+    /** Some pictures are told by two letters, which may also be the first of a heading; pictures hold zero bytes too. */
+    private static FileKind picture(byte[] head) throws IOException {
+        for (byte one : head) {
+            if (one == 0) {
+                throw refused("file-is-picture", "This is a picture.", "Ask for the spreadsheet itself.");
+            }
+        }
+        return text(head);
     }
 
     private static FileKind zip(Path file) throws IOException {
@@ -70,11 +84,7 @@ enum FileKind {
             zip.stream().limit(ZipParts.MOST_ENTRIES)
                     .forEach(entry -> names.add(entry.getName().replace('\\', '/').toLowerCase(Locale.ROOT)));
         } catch (ZipException broken) {
-            BadSheetException truncated = new BadSheetException("workbook-truncated",
-                    "The file begins like a workbook but its end is missing or damaged.", "a whole .xlsx file",
-                    BadSheetException.COPY_AGAIN);
-            truncated.initCause(broken);
-            throw truncated;
+            throw truncated("The file begins like a workbook but its end is missing or damaged.", broken);
         }
         if (holds(names, "xl/workbook.bin")) {
             throw refused("file-is-other-spreadsheet", "This is a binary workbook (.xlsb).",
@@ -108,11 +118,7 @@ enum FileKind {
         try (POIFSFileSystem container = new POIFSFileSystem(file.toFile(), true)) {
             names = container.getRoot().getEntryNames();
         } catch (IOException | RuntimeException broken) {
-            BadSheetException truncated = new BadSheetException("workbook-truncated",
-                    "The file begins like a workbook but its parts can't be found.", "a whole .xls file",
-                    BadSheetException.COPY_AGAIN);
-            truncated.initCause(broken);
-            throw truncated;
+            throw truncated("The file begins like a workbook but its parts can't be found.", broken);
         }
         if (names.contains("EncryptedPackage") || names.contains("EncryptionInfo")) {
             throw locked();

@@ -39,11 +39,9 @@ public final class SheetFiles implements SheetFile {
 
     /** The disk or the network failed, which says nothing about what is in the file. */
     static IntakeException unreadable(Path file, IOException cause) {
-        BadSheetException bad = new BadSheetException("file-not-readable",
-                "The file can't be read: %s.".formatted(cause.getMessage()), "a readable file",
-                "Close it where it is open, check the disk or network folder, and try again.");
-        bad.initCause(cause);
-        return bad.in(file);
+        return new BadSheetException("file-not-readable", "The file can't be read: %s.".formatted(cause.getMessage()),
+                "a readable file", "Close it where it is open, check the disk or network folder, and try again.", cause)
+                .in(file);
     }
 
     /** A copy of a file's first bytes, enough to tell what it is. */
