@@ -39,11 +39,7 @@ public final class FleetOptions {
         List<List<Integer>> fitting = classes.stream().map(group -> fitting(group, pulled)).toList();
         boolean[] worth = new boolean[stock.kinds().size()];
         if (policy.reusePulled()) {
-            for (int i = 0; i < classes.size(); i++) {
-                if (mayOpen(classes.get(i))) {
-                    fitting.get(i).forEach(kind -> worth[kind] = true);
-                }
-            }
+            fitting.forEach(kinds -> kinds.forEach(kind -> worth[kind] = true));
         }
         List<Options> options = new ArrayList<>();
         for (int i = 0; i < classes.size(); i++) {
@@ -85,6 +81,9 @@ public final class FleetOptions {
     }
 
     private List<Integer> fitting(MachineClass group, boolean[] pulled) {
+        if (!mayOpen(group)) {
+            return List.of();
+        }
         JudgedBoard board = board(group);
         return IntStream.range(0, stock.kinds().size())
                 .filter(kind -> pulled[kind] || stock.isOfferedOrOwned(stock.kinds().get(kind)))

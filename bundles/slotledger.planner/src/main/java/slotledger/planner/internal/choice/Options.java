@@ -9,7 +9,7 @@ import java.util.Objects;
  * @param group      the class
  * @param board      the rules asked about its board
  * @param candidates the first leaves the machine as it is
- * @param fitting    numbers of the kinds that were considered as incoming
+ * @param fitting    numbers of the kinds that may come in; none where the machines may not be opened
  */
 public record Options(MachineClass group, JudgedBoard board, List<Candidate> candidates, List<Integer> fitting) {
 

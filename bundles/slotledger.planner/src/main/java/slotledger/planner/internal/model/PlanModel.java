@@ -66,12 +66,13 @@ public final class PlanModel {
         programme.equal("machines of class " + group, all, each.group().size());
     }
 
+    /** More modules than all machines that may be opened and take the kind could hold are never of use. */
     private long mostNeeded(int kind) {
         long most = 0;
         for (Options each : options) {
-            int used = each.candidates().stream()
-                    .mapToInt(candidate -> candidate.used().getOrDefault(kind, 0)).max().orElse(0);
-            most += (long) used * each.group().size();
+            if (each.fitting().contains(kind)) {
+                most += (long) each.board().order().sockets().size() * each.group().size();
+            }
         }
         return -Math.floorDiv(-most * (HUNDRED + policy.sparePercent()), HUNDRED);
     }
