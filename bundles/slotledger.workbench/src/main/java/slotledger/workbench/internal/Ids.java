@@ -15,6 +15,8 @@ public final class Ids {
 
     /** Widgets carry their name under this key, for tests and tools. */
     public static final String WIDGET = "slotledger.widget";
+    /** A painted widget carries under this key what it shows, in words. */
+    public static final String WORDS = "slotledger.words";
     public static final String FLEET_FILTER = "fleet.filter";
     public static final String FLEET_SUMMARY = "fleet.summary";
     public static final String FLEET_GRID = "fleet.grid";

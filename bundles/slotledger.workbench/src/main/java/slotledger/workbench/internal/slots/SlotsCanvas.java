@@ -43,6 +43,7 @@ final class SlotsCanvas {
 
     void show(List<SlotPicture> shown) {
         pictures = List.copyOf(shown);
+        canvas.setData(Ids.WORDS, inWords());
         arrange();
         canvas.redraw();
     }
