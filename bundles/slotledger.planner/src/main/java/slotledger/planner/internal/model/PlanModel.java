@@ -1,8 +1,6 @@
 package slotledger.planner.internal.model;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import slotledger.model.module.ModuleKind;
