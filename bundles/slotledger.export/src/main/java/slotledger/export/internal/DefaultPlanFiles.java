@@ -6,7 +6,7 @@ import org.osgi.service.component.annotations.Component;
 import slotledger.export.ExportException;
 import slotledger.export.PlanFiles;
 import slotledger.export.internal.json.PlanJson;
-import slotledger.export.internal.order.ProofBook;
+import slotledger.export.internal.proof.ProofBook;
 import slotledger.model.plan.Plan;
 import slotledger.model.proof.Proof;
 

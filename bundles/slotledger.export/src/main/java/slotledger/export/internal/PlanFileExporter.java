@@ -11,7 +11,7 @@ import slotledger.export.spi.PlanExporter;
 import slotledger.model.task.Progress;
 
 /** plan.json: the plan for later runs and other programs. */
-@Component(property = "service.ranking:Integer=10")
+@Component
 public final class PlanFileExporter implements PlanExporter {
 
     @Activate

@@ -88,12 +88,12 @@ final class SupplierPage {
                 "Price steps");
         int first = page.rowNumber() + 1;
         for (Purchase purchase : purchases) {
-            line(purchase);
+            write(purchase);
         }
         totals(first, page.rowNumber());
     }
 
-    private void line(Purchase purchase) {
+    private void write(Purchase purchase) {
         Offer offer = purchase.offer();
         page.next()
                 .count(0, lines.size() + 1)

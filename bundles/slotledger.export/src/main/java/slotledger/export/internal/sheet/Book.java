@@ -49,7 +49,7 @@ public final class Book implements AutoCloseable {
     }
 
     private String sheetName(String wanted) {
-        String base = WorkbookUtil.createSafeSheetName(Texts.line(wanted), ' ').strip();
+        String base = WorkbookUtil.createSafeSheetName(Texts.line(wanted), ' ').replaceAll(" +", " ").strip();
         if (base.isEmpty()) {
             base = "Sheet";
         }
