@@ -4,8 +4,10 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import slotledger.export.PlanBook;
+import slotledger.model.board.BoardFact;
 import slotledger.model.machine.SlotContent;
 import slotledger.model.module.ModuleKind;
 import slotledger.model.plan.Obstacle;
@@ -133,5 +135,10 @@ public final class Words {
             text.append(source.isEmpty() ? "" : " [" + source + "]");
         }
         return text.toString();
+    }
+
+    /** "fill order", as a sheet names a fact. */
+    public static String fact(BoardFact fact) {
+        return fact.name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 }
