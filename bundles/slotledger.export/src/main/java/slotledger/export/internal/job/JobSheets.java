@@ -78,7 +78,10 @@ public final class JobSheets {
         for (Move move : plan.moves()) {
             if (here.equals(before ? move.from() : move.to())) {
                 boolean within = before ? isIn(move.to(), plan) : isIn(move.from(), plan);
-                return within ? Mark.MOVES : before ? Mark.TAKE_OUT : Mark.PUT_IN;
+                if (before) {
+                    return within ? Mark.MOVES : Mark.TAKE_OUT;
+                }
+                return within ? Mark.MOVED : Mark.PUT_IN;
             }
         }
         return population.in(slot.label()).isEmpty() ? Mark.EMPTY : Mark.STAYS;

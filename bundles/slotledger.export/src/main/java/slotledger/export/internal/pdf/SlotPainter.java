@@ -67,7 +67,7 @@ final class SlotPainter {
                 picture.setLineDash(5, 3, 0);
                 frame(picture, 1.8f, x, y, height, 0.9f);
             }
-            case MOVES -> {
+            case MOVES, MOVED -> {
                 frame(picture, 0.8f, x, y, height, 0.4f);
                 frame(picture, 0.8f, x, y, height, 2.6f);
             }
@@ -107,10 +107,10 @@ final class SlotPainter {
     private void sideways(PdfTemplate picture, SlotState state, float x, float y) {
         float middle = x + slotWidth / 2;
         float from = y + BAND + 8;
-        line(picture, label(state) + "  " + state.mark().text(), fonts.bold(7.5f), middle - 5.5f, from, 90);
+        line(picture, label(state) + "  " + state.mark().text(), fonts.bold(7.5f), middle - 4, from, 90);
         String content = state.content().isEmpty() ? "" : Words.brief(state.content());
-        line(picture, content, fonts.regular(7.5f), middle + 3, from, 90);
-        line(picture, channel(state), fonts.regular(6), middle + 11, from, 90);
+        line(picture, content, fonts.regular(7.5f), middle + 4.5f, from, 90);
+        line(picture, channel(state), fonts.regular(6), middle + 11.5f, from, 90);
     }
 
     private void line(PdfTemplate picture, String text, Font font, float x, float y, float angle) {
