@@ -55,7 +55,18 @@ final class HeaderFinder {
                 }
             }
         }
-        return Optional.ofNullable(best);
+        return Optional.ofNullable(best).map(header -> earlier(rows, header).orElse(header));
+    }
+
+    /** Where a sheet has two tables, the lower one may have the better headings, but the upper one comes first. */
+    private Optional<Header> earlier(List<SheetRow> rows, Header best) {
+        for (int i = 0; i < best.first() - 1; i++) {
+            Optional<List<Column>> columns = again(rows.get(i));
+            if (columns.isPresent()) {
+                return Optional.of(new Header(i, i, columns.get()));
+            }
+        }
+        return Optional.empty();
     }
 
     /** Whether a single row in the middle of a sheet is the heading of another table. */

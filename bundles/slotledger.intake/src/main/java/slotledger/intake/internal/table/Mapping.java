@@ -11,11 +11,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import slotledger.intake.IntakeException;
-import slotledger.intake.Reading;
 import slotledger.intake.internal.value.Doubt;
 import slotledger.intake.internal.value.Nearest;
 import slotledger.model.finding.Finding;
 import slotledger.model.finding.Place;
+import slotledger.model.observed.TableUse;
 
 /**
  * A mapping file: one "heading = field" a line, "#" begins a comment line.
@@ -112,7 +112,7 @@ public record Mapping(String file, Map<String, Meaning> meanings, Map<String, In
     }
 
     /** Headings of the mapping that no table has. */
-    public List<Finding> unused(List<Reading.TableUse> uses) {
+    public List<Finding> unused(List<TableUse> uses) {
         List<Finding> unused = new ArrayList<>();
         lines.forEach((key, line) -> {
             boolean used = uses.stream().flatMap(use -> use.columns().stream())

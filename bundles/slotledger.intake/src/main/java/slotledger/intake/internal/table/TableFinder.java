@@ -7,7 +7,6 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Consumer;
-import slotledger.intake.Reading;
 import slotledger.intake.internal.sheet.Cell;
 import slotledger.intake.internal.sheet.CellRange;
 import slotledger.intake.internal.sheet.SheetVisitor;
@@ -16,6 +15,7 @@ import slotledger.intake.internal.value.Doubt;
 import slotledger.intake.internal.value.Texts;
 import slotledger.model.finding.Finding;
 import slotledger.model.finding.Place;
+import slotledger.model.observed.TableUse;
 
 /**
  * Finds the tables in the sheets of one file and passes their rows on. Keeps only the first rows of a sheet in memory.
@@ -32,7 +32,7 @@ public final class TableFinder implements SheetVisitor {
     private final HeaderFinder finder;
     private final TableVisitor visitor;
     private final Consumer<Finding> findings;
-    private final List<Reading.TableUse> uses = new ArrayList<>();
+    private final List<TableUse> uses = new ArrayList<>();
 
     private final List<SheetRow> buffer = new ArrayList<>();
     private String sheet = "";
@@ -142,9 +142,9 @@ public final class TableFinder implements SheetVisitor {
 
     private void close() {
         if (table != null) {
-            List<Reading.ColumnUse> columns = table.columns().stream().map(column -> new Reading.ColumnUse(column.number(),
+            List<TableUse.ColumnUse> columns = table.columns().stream().map(column -> new TableUse.ColumnUse(column.number(),
                     column.heading(), column.meaning().map(Meaning::toString).orElse(""))).toList();
-            uses.add(new Reading.TableUse(file, sheet, table.headerRow(), rowsOfTable, columns));
+            uses.add(new TableUse(file, sheet, table.headerRow(), rowsOfTable, columns));
         }
     }
 
@@ -189,7 +189,7 @@ public final class TableFinder implements SheetVisitor {
     }
 
     /** How the columns were understood. */
-    public List<Reading.TableUse> uses() {
+    public List<TableUse> uses() {
         return List.copyOf(uses);
     }
 

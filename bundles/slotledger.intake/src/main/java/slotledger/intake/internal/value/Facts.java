@@ -85,6 +85,19 @@ public final class Facts {
         voltages.add(known);
     }
 
+    /** A rate in MT/s, as a column of rates gives it. */
+    public static Facts ofRate(int number) {
+        Facts facts = new Facts();
+        facts.rate(new RawRate(number, false));
+        return facts;
+    }
+
+    public static Facts ofSize(Capacity size) {
+        Facts facts = new Facts();
+        facts.capacity(size);
+        return facts;
+    }
+
     void rate(RawRate written) {
         rates.add(written);
     }
@@ -157,10 +170,10 @@ public final class Facts {
         return all;
     }
 
-    /** The same facts of a module of another capacity. */
-    Facts ofCapacity(Capacity capacity) {
+    /** What holds for any module of the same make. */
+    public Facts withoutCapacity() {
         Facts all = copy();
-        all.values.put(Fact.CAPACITY, capacity);
+        all.values.remove(Fact.CAPACITY);
         return all;
     }
 

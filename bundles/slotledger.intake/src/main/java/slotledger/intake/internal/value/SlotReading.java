@@ -64,7 +64,8 @@ public record SlotReading(
         return new SlotReading(known, state, facts, filler, part, text, doubts);
     }
 
-    SlotReading withFacts(Facts known) {
+    /** The same statement with other facts. */
+    public SlotReading withFacts(Facts known) {
         return new SlotReading(label, state, known, filler, part, text, doubts);
     }
 }
