@@ -18,11 +18,12 @@ import slotledger.model.unit.Voltage;
 final class LabelName {
 
     /**
-     * PC4-21300 | PC4-2400T-SE1 | PC3L-12800R | PC3-10600U-09-10-A0 | PC2-5300 | PC2-5300F | PC3200 | PC133 |
+     * PC4-21300 | PC4-2400T-SE1 | PC4-2666V-U | PC3L-12800R | PC3-10600U-09-10-A0 | PC2-5300 | PC2-5300F | PC3200 | PC133 |
      * PC4-25600 SODIMM.
      */
     static final Pattern PATTERN = Pattern.compile(ModuleText.BEFORE
-            + "PC(?:([2345])(?:([LU])[ -]?|[ -]))?[ -]?(\\d{2,5})([A-Z]{0,2})((?:-(?:[A-Z]{1,2}\\d|\\d{2,3})){0,4})" + ModuleText.AFTER);
+            + "PC(?:([2345])(?:([LU])[ -]?|[ -]))?[ -]?(\\d{2,5})([A-Z]{0,2})((?:-(?:[A-Z]{1,2}\\d|\\d{2,3}|[USERLT])"
+            + ModuleText.AFTER + "){0,4})" + ModuleText.AFTER);
 
     /** Above this a number is a bandwidth, not a rate, by generation digit. */
     private static final int[] LARGEST_RATE = {0, 0, 1200, 2400, 5000, 10_000};
