@@ -21,6 +21,8 @@ record NumberStyle(boolean date, boolean percent, String prefix, String suffix, 
     /** Days from 1899-12-30 to 1904-01-01, the day zero of workbooks from old Macs. */
     static final int DAYS_1904 = 1462;
 
+    /** Spreadsheet programs take no longer ones; patterns on hostile ones could take for ever. */
+    private static final int LONGEST_FORMAT = 255;
     private static final double HUNDRED = 100;
     private static final int SIGNIFICANT = 15;
 
@@ -40,6 +42,9 @@ record NumberStyle(boolean date, boolean percent, String prefix, String suffix, 
         if (text == null || text.isEmpty()) {
             boolean builtin = id >= 0 && id < BuiltinFormats.getAll().length;
             text = builtin ? BuiltinFormats.getBuiltinFormat(id) : "General";
+        }
+        if (text.length() > LONGEST_FORMAT) {
+            return PLAIN;
         }
         if (DateUtil.isADateFormat(id, text)) {
             return new NumberStyle(true, false, "", "", 1);

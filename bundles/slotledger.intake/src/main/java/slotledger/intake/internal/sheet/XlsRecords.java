@@ -50,6 +50,8 @@ final class XlsRecords implements HSSFListener {
         }
     }
 
+    private static final int MOST_COLUMNS = 256;
+
     private final SheetVisitor visitor;
     private final List<BoundSheetRecord> bound = new ArrayList<>();
     private final Map<Integer, String> formats = new HashMap<>();
@@ -155,7 +157,7 @@ final class XlsRecords implements HSSFListener {
         } else if (found instanceof RowRecord line) {
             hiddenRows.set(line.getRowNumber(), line.getZeroHeight());
         } else if (found instanceof ColumnInfoRecord columns && (columns.getHidden() || columns.getColumnWidth() == 0)) {
-            for (int i = columns.getFirstColumn(); i <= Math.min(columns.getLastColumn(), 255); i++) {
+            for (int i = columns.getFirstColumn(); i <= Math.min(columns.getLastColumn(), MOST_COLUMNS - 1); i++) {
                 hiddenColumns.add(i + 1);
             }
         } else if (found instanceof MergeCellsRecord ranges) {
@@ -173,6 +175,10 @@ final class XlsRecords implements HSSFListener {
             rowNumber = cell.getRow() + 1;
         }
         awaitsText = null;
+        if (cell.getColumn() < 0 || cell.getColumn() >= MOST_COLUMNS) {
+            throw new Stopped(BadSheetException.damaged("The row has a cell in column %d.".formatted(cell.getColumn()), null)
+                    .at(sheetName(), rowNumber));
+        }
         if (cell instanceof LabelSSTRecord label) {
             add(cell, Cell.Type.TEXT, texts.getString(label.getSSTIndex()).getString());
         } else if (cell instanceof LabelRecord label) {
