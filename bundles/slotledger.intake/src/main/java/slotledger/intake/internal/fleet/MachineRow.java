@@ -66,8 +66,8 @@ final class MachineRow {
         if (!named && Words.TOTAL.begins(first) && (nothing(tag) || tag.equals(first))) {
             return Optional.of(Doubt.note("totals-row", "This row is a sum, not a machine.", "", "Nothing."));
         }
-        boolean sentence = tag.split(" ").length > 2 && row.filled() == 1;
-        if (!named && (sentence || nothing(tag) && row.filled() <= FEW_CELLS && texts(row))) {
+        boolean sentence = row.filled() == 1 && first.split(" ").length > (named ? 3 : 2);
+        if (sentence || !named && ( nothing(tag) && row.filled() <= FEW_CELLS && texts(row))) {
             return Optional.of(Doubt.note("note-row", "This row is a note, not a machine.", "",
                     "Nothing, unless a machine is meant; then give it an asset tag and a model."));
         }
@@ -79,7 +79,7 @@ final class MachineRow {
     }
 
     private static boolean texts(TableRow row) {
-        return row.cells().stream().allMatch(cell -> cell.type() == Cell.Type.TEXT);
+        return row.cells().stream().allMatch(cell -> cell.type() == Cell.Type.TEXT || cell.text().isBlank());
     }
 
     private Optional<ObservedMachine> machine(TableRow row) {

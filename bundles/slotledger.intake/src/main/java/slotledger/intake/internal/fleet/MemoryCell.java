@@ -61,7 +61,7 @@ record MemoryCell(
         cells.numberAsText(row, column.get());
         ModuleReading reading = ModuleText.read(text, column.get().unit());
         List<SlotReading> slots = SlotText.all(text, column.get().unit());
-        if (slots.size() > 1) {
+        if (slots.size() > 1 || reading.counted()) {
             return new MemoryCell(Optional.empty(), slots, column, column, common);
         }
         List<Doubt> doubts = new ArrayList<>(reading.doubts());

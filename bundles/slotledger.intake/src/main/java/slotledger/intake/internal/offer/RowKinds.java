@@ -23,7 +23,7 @@ public final class RowKinds {
         }
         boolean module = ModuleText.read(first, Optional.empty()).facts().capacity().isPresent();
         boolean note = row.filled() == 1 && row.table().columns().size() > 1 && !module
-                && row.cells().stream().allMatch(cell -> cell.type() == Cell.Type.TEXT);
+                && row.cells().stream().allMatch(cell -> cell.type() == Cell.Type.TEXT || cell.text().isBlank());
         return note ? Optional.of(Doubt.note("note-row", "This row is a note.", "", "Nothing.")) : Optional.empty();
     }
 }

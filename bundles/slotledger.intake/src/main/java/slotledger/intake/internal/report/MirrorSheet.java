@@ -107,7 +107,9 @@ final class MirrorSheet {
 
     /** Notes on the cells concerned, also on empty ones. */
     private void note(Row row, List<Finding> findings) {
-        for (int column : findings.stream().flatMapToInt(finding -> finding.place().column().stream()).distinct().toArray()) {
+        int[] columns = findings.stream().flatMapToInt(finding -> finding.place().column().stream()).sorted().distinct()
+                .toArray();
+        for (int column : columns) {
             if (column > shape.lastColumn || !notes.take()) {
                 continue;
             }
@@ -131,6 +133,8 @@ final class MirrorSheet {
         Comment comment = sheet.createDrawingPatriarch().createCellComment(anchor);
         comment.setString(helper.createRichTextString(text));
         comment.setAuthor("Slotledger");
+        // The note begins life at its box, one cell to the right; left to right, no two are ever in one place.
+        comment.setAddress(cell.getRowIndex(), cell.getColumnIndex());
         return comment;
     }
 

@@ -124,8 +124,11 @@ final class HeaderFinder {
             }
         }
         Optional<Meaning> meaning = Optional.empty();
-        for (int from = 0; from < parts.size() && meaning.isEmpty(); from++) {
-            meaning = headings.meaning(String.join(" ", parts.subList(from, parts.size())));
+        for (int from = 0; from < parts.size(); from++) {
+            Optional<Meaning> next = headings.meaning(String.join(" ", parts.subList(from, parts.size())));
+            if (meaning.isEmpty() || isSameField(meaning, next)) {
+                meaning = next;
+            }
         }
         if (meaning.isPresent() && !used.add(meaning.get()) && !meaning.get().field().repeats()) {
             meaning = Optional.empty();
@@ -135,6 +138,11 @@ final class HeaderFinder {
             unit = CapacityUnit.ofHeading(parts.get(from));
         }
         return new Column(number, String.join(" / ", parts), meaning, unit);
+    }
+
+    /** "Memory" over "Slot 1" is a slot of that name either way; then the lower heading alone names it. */
+    private static boolean isSameField(Optional<Meaning> one, Optional<Meaning> other) {
+        return one.isPresent() && other.isPresent() && one.get().field() == other.get().field();
     }
 
     private static boolean hasBelow(int number, int level, List<TreeMap<Integer, String>> levels) {

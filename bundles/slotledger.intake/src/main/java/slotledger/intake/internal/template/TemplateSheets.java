@@ -75,7 +75,7 @@ final class TemplateSheets {
             List.of("4712", "1500"),
             List.of(),
             List.of("leave alone"),
-            List.of("tag", "LH-0001"),
+            List.of("tag", "LH-0001", "LH-0002"),
             List.of("room", "Main / Exam office"),
             List.of("role", "kiosk"));
 
@@ -91,7 +91,7 @@ final class TemplateSheets {
             List.of("targets", "One row a role, as the inventory writes it; * stands for any other role. Memory is the least "
                     + "usable memory, rate the least rate in MT/s, weight from 1 to 1000; more is more urgent."),
             List.of("cost centre budgets", "The most for single cost centres, as the inventory names them."),
-            List.of("leave alone", "Machines nobody touches: a tag, a room or a role a row."));
+            List.of("leave alone", "Machines nobody touches: a tag, a room or a role a row; several may stand side by side."));
 
     private TemplateSheets() {
     }

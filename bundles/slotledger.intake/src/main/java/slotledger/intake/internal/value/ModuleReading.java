@@ -7,6 +7,7 @@ import java.util.Objects;
  * What a text says of one or several equal modules.
  *
  * @param count      how many modules; 1 where the text doesn't say
+ * @param counted    whether the text says how many
  * @param facts      what is known of each
  * @param part       what looks like a part number; may be empty
  * @param understood the part of the text that was understood
@@ -14,7 +15,7 @@ import java.util.Objects;
  * @param doubts     what was assumed
  */
 public record ModuleReading(
-        int count, Facts facts, String part, String understood, String rest, List<Doubt> doubts) {
+        int count, boolean counted, Facts facts, String part, String understood, String rest, List<Doubt> doubts) {
 
     public ModuleReading {
         Objects.requireNonNull(part, "part");

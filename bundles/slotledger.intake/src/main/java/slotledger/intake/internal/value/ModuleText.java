@@ -106,7 +106,7 @@ public final class ModuleText {
             rest.takeIf(LONE_NUMBER, match -> loneRate(match, facts));
         }
         rest.take(NOISE, match -> { });
-        return new ModuleReading(count, facts, part.toString(), rest.taken(), rest.rest(), doubts);
+        return new ModuleReading(Math.max(1, count), count > 0, facts, part.toString(), rest.taken(), rest.rest(), doubts);
     }
 
     private static int rankCount(String word) {

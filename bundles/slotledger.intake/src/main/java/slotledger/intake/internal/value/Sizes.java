@@ -41,7 +41,7 @@ final class Sizes {
     private Sizes() {
     }
 
-    /** Takes capacity and count; returns the count. */
+    /** Takes capacity and count; returns the count, 0 where the text doesn't count. */
     static int read(Remaining rest, Facts facts, Optional<CapacityUnit> unit, List<Doubt> doubts) {
         int[] count = {0};
         rest.take(WORDS_TIMES_BITS, match -> {
@@ -69,7 +69,7 @@ final class Sizes {
             rest.takeIf(BARE, match -> bare(match.group(1), facts, unit, doubts));
         }
         rest.take(KIT, match -> kit(match, count, doubts));
-        return Math.max(1, count[0]);
+        return count[0];
     }
 
     private static Capacity capacity(MatchResult match, int number, int unit) {
