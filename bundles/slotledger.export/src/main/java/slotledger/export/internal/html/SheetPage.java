@@ -64,7 +64,7 @@ final class SheetPage {
         if (!sheet.machine().serial().isEmpty()) {
             html.text(", serial number ").name(sheet.machine().serial());
         }
-        html.raw("<br>").text("Machine " + sheet.orderOf() + " in the order of work").raw("</p>\n");
+        html.raw("<br>").text("Number " + sheet.orderOf() + " on the round").raw("</p>\n");
         TagCode.of(sheet.machine().tag()).ifPresentOrElse(
                 code -> html.raw(CodeSvg.of(code)),
                 () -> html.element("p", "The tag is too long for a scannable code."));
