@@ -53,6 +53,7 @@ final class Looks {
         switch (look) {
             case TITLE, SECTION, NOTE -> style.setWrapText(false);
             case HEADER -> {
+                style.setAlignment(HorizontalAlignment.LEFT);
                 style.setIndention((short) 1);
                 style.setWrapText(true);
                 style.setVerticalAlignment(VerticalAlignment.CENTER);
@@ -62,6 +63,7 @@ final class Looks {
             case TEXT, STRONG -> {
                 style.setWrapText(true);
                 rule(style);
+                style.setAlignment(HorizontalAlignment.LEFT);
                 style.setIndention((short) 1);
             }
             case COUNT, COUNT_STRONG, COUNT_INPUT -> number(style, "#,##0", look == Look.COUNT_STRONG);

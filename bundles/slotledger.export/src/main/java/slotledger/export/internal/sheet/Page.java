@@ -223,7 +223,7 @@ public final class Page {
     private static int linesOf(String text, int width) {
         int lines = 0;
         for (String part : text.split("\n", -1)) {
-            lines += 1 + (int) (part.length() * 1.1) / Math.max(width, 1);
+            lines += 1 + part.length() / Math.max(width - 1, 1);
         }
         return lines;
     }
