@@ -83,6 +83,13 @@ class FilesTest {
         assertEquals(List.of("run names repo" + "1.example.org"), violations(List.of(bad), FilesTest::registryHosts));
     }
 
+    @Test
+    void theReleaseScriptRunsTheTestCommandOfTheReadme() {
+        String command = "mvn verify";
+        assertTrue(Project.read(Project.top().resolve("README.md")).lines().anyMatch(command::equals), "README.md");
+        assertTrue(Project.read(Project.top().resolve(".ci/run")).contains("xvfb-run -a " + command + " "), ".ci/run");
+    }
+
     private static List<TextFile> sources() {
         return TextFile.all().stream().filter(TextFile::isJava).toList();
     }

@@ -11,7 +11,7 @@ import java.util.stream.Stream;
 /** The files of the project, as they lie beside this module. */
 final class Project {
 
-    private static final Set<String> NOT_OURS = Set.of("target", "out", ".git", "generated");
+    private static final Set<String> NOT_OURS = Set.of("target", "out", ".git", "bin", "generated");
 
     private Project() {
     }

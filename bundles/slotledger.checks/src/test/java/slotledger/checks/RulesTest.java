@@ -8,14 +8,16 @@ import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.domain.JavaModifier;
 import java.lang.reflect.Constructor;
 import java.lang.reflect.Method;
+import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import slotledger.checks.fixture.rule.Judge;
 import slotledger.checks.fixture.rule.Pageless;
+import slotledger.checks.fixture.rule.Placeless;
 import slotledger.checks.fixture.rule.Sourced;
 import slotledger.checks.fixture.rule.Sourceless;
 import slotledger.model.source.Ground;
@@ -26,20 +28,20 @@ class RulesTest {
     private static final String RULE = "slotledger.rules.spi.MemoryRule";
 
     @Test
-    void everyRuleHasASourceAPageAndATest() throws ReflectiveOperationException {
+    void everyRuleHasAPageASourceAndATest() throws ReflectiveOperationException {
         List<JavaClass> rules = implementations(Classes.ours(), RULE);
         assertFalse(rules.isEmpty(), "rules were found");
         assertEquals(List.of(), violations(rules, testClasses()));
     }
 
     @Test
-    void aRuleWithoutSourcePageOrTestIsFound() throws ReflectiveOperationException {
-        List<JavaClass> rules = implementations(
-                Classes.of(Judge.class, Sourced.class, Pageless.class, Sourceless.class), Judge.class.getName());
+    void aRuleWithoutPageSourceOrTestIsFound() throws ReflectiveOperationException {
+        List<JavaClass> rules = implementations(Classes.of(Judge.class, Sourced.class, Pageless.class,
+                Placeless.class, Sourceless.class), Judge.class.getName());
         assertEquals(
-                List.of("Pageless: its source (A standard) names no page", "Sourceless: it has no source",
-                        "Sourceless: there is no SourcelessTest"),
-                violations(rules, Set.of("SourcedTest", "PagelessTest")));
+                List.of("Pageless: it has no page", "Placeless: A standard, but not where in it",
+                        "Sourceless: its page has no source", "Sourceless: there is no SourcelessTest"),
+                violations(rules, Set.of("SourcedTest", "PagelessTest", "PlacelessTest")));
     }
 
     private static List<JavaClass> implementations(JavaClasses classes, String interfaceName) {
@@ -57,13 +59,8 @@ class RulesTest {
             throws ReflectiveOperationException {
         List<String> found = new ArrayList<>();
         for (JavaClass rule : rules) {
-            List<Source> sources = sources(rule.reflect());
-            if (sources.isEmpty()) {
-                found.add(rule.getSimpleName() + ": it has no source");
-            }
-            sources.stream().filter(source -> source.ground() == Ground.DOCUMENT && source.place().isBlank())
-                    .forEach(source -> found.add("%s: its source (%s) names no page"
-                            .formatted(rule.getSimpleName(), source.document())));
+            pageViolation(rule.reflect())
+                    .ifPresent(violation -> found.add(rule.getSimpleName() + ": " + violation));
             if (!tests.contains(rule.getSimpleName() + "Test")) {
                 found.add("%s: there is no %1$sTest".formatted(rule.getSimpleName()));
             }
@@ -71,23 +68,25 @@ class RulesTest {
         return found;
     }
 
-    /** What the rule's methods without parameters say about where it comes from. */
-    private static List<Source> sources(Class<?> rule) throws ReflectiveOperationException {
+    /** A rule is a component, so it can be made without arguments; its page is a record with a source among the rest. */
+    private static Optional<String> pageViolation(Class<?> rule) throws ReflectiveOperationException {
         Constructor<?> constructor = rule.getDeclaredConstructor();
         constructor.setAccessible(true);
-        Object instance = constructor.newInstance();
-        List<Source> sources = new ArrayList<>();
-        for (Method method : rule.getMethods()) {
-            if (method.getParameterCount() == 0 && method.getDeclaringClass() != Object.class) {
-                method.setAccessible(true);
-                if (method.getReturnType() == Source.class) {
-                    sources.add((Source) method.invoke(instance));
-                } else if (Collection.class.isAssignableFrom(method.getReturnType())) {
-                    ((Collection<?>) method.invoke(instance)).stream().filter(Source.class::isInstance)
-                            .map(Source.class::cast).forEach(sources::add);
-                }
+        Object page = call(rule.getMethod("page"), constructor.newInstance());
+        if (page == null) {
+            return Optional.of("it has no page");
+        }
+        for (RecordComponent part : page.getClass().getRecordComponents()) {
+            if (part.getType() == Source.class && call(part.getAccessor(), page) instanceof Source source) {
+                boolean nowhere = source.ground() == Ground.DOCUMENT && source.place().isBlank();
+                return nowhere ? Optional.of(source.document() + ", but not where in it") : Optional.empty();
             }
         }
-        return sources;
+        return Optional.of("its page has no source");
+    }
+
+    private static Object call(Method method, Object instance) throws ReflectiveOperationException {
+        method.setAccessible(true);
+        return method.invoke(instance);
     }
 }

@@ -143,7 +143,8 @@ final class DropIns {
     }
 
     private static void complain(Path jar, BundleException e) {
-        LOG.log(Level.WARNING, "The drop-in {0} can''t be used: {1}", new Object[] {jar, e.getMessage()});
+        String why = e.getCause() == null ? e.getMessage() : e.getMessage() + " " + e.getCause().getMessage();
+        LOG.log(Level.WARNING, "The drop-in {0} can''t be used: {1}", new Object[] {jar, why});
     }
 
     private static String mark(Path jar) throws IOException {

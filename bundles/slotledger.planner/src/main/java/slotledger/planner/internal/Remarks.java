@@ -1,0 +1,81 @@
+package slotledger.planner.internal;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import slotledger.model.finding.Finding;
+import slotledger.model.finding.Place;
+import slotledger.model.finding.Severity;
+import slotledger.model.machine.AssetTag;
+import slotledger.model.machine.Machine;
+import slotledger.model.module.ModuleKind;
+import slotledger.model.trade.Offer;
+import slotledger.model.verdict.Reason;
+import slotledger.model.verdict.Weight;
+import slotledger.planner.internal.choice.Fit;
+import slotledger.planner.internal.choice.JudgedBoard;
+import slotledger.planner.internal.choice.Options;
+import slotledger.planner.internal.choice.Stock;
+import slotledger.planner.internal.work.Expansion;
+
+/** What a reader of a plan must know beside the plan itself. */
+final class Remarks {
+
+    private Remarks() {
+    }
+
+    static List<Finding> of(List<JudgedBoard> boards, Stock stock, List<Options> options, Expansion expansion) {
+        List<Finding> remarks = new ArrayList<>();
+        stock.offers().stream().filter(offer -> !fits(offer.kind(), boards)).forEach(offer -> remarks.add(noBoard(offer)));
+        options.stream().filter(each -> each.board().weigh(each.group().now()) == Weight.BLOCKS)
+                .forEach(each -> each.group().machines().forEach(machine -> remarks.add(contradiction(each, machine))));
+        expansion.rings().forEach((tag, donors) -> remarks.add(ring(tag, donors)));
+        return remarks;
+    }
+
+    private static boolean fits(ModuleKind kind, List<JudgedBoard> boards) {
+        return boards.stream().anyMatch(board -> board.fit(kind) != Fit.BLOCKED);
+    }
+
+    private static Finding noBoard(Offer offer) {
+        return new Finding(
+                Severity.NOTE,
+                "offer-fits-no-board",
+                offer.place(),
+                Optional.empty(),
+                "",
+                "No board of the fleet takes what %s offers (%s).".formatted(offer.id(), offer.kind()),
+                "",
+                "Leave the offer out, or check how its module is described.");
+    }
+
+    private static Finding contradiction(Options options, Machine machine) {
+        Reason reason = options.board().judge(options.group().now()).reasons(Weight.BLOCKS).get(0);
+        return new Finding(
+                Severity.WARNING,
+                "present-population-not-allowed",
+                machine.place(),
+                Optional.of(machine.tag()),
+                "",
+                "The inventory of %s does not agree with its board %s: %s"
+                        .formatted(machine.tag(), options.group().setup().board().name(), reason.sentence()),
+                "",
+                "Look into the machine and correct the inventory or the board file; the plan takes the inventory as it is.");
+    }
+
+    private static Finding ring(AssetTag tag, List<AssetTag> donors) {
+        String names = donors.stream().distinct().map(AssetTag::value).collect(Collectors.joining(", "));
+        return new Finding(
+                Severity.WARNING,
+                "swap-ring",
+                Place.NOWHERE,
+                Optional.of(tag),
+                "",
+                "%s waits for %d modules that come out of %s, and a machine there waits for modules of this one."
+                        .formatted(tag, donors.size(), names),
+                "",
+                ("Open %s first, take its old modules out, and leave it open until %s %s done; or fill it with a borrowed"
+                        + " set meanwhile.").formatted(tag, names, donors.stream().distinct().count() == 1 ? "is" : "are"));
+    }
+}

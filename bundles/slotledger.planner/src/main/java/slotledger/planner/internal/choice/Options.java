@@ -1,0 +1,35 @@
+package slotledger.planner.internal.choice;
+
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * What can be done with the machines of a class.
+ *
+ * @param group      the class
+ * @param board      the rules asked about its board
+ * @param candidates the first leaves the machine as it is
+ * @param fitting    numbers of the kinds that may come in; none where the machines may not be opened
+ */
+public record Options(MachineClass group, JudgedBoard board, List<Candidate> candidates, List<Integer> fitting) {
+
+    public Options {
+        Objects.requireNonNull(group, "group");
+        Objects.requireNonNull(board, "board");
+        candidates = List.copyOf(candidates);
+        fitting = List.copyOf(fitting);
+    }
+
+    public Candidate unchanged() {
+        return candidates.get(0);
+    }
+
+    public boolean isOnTargetNow() {
+        return unchanged().onTarget();
+    }
+
+    /** Whether the machines are below a target and could be brought there. */
+    public boolean canBeHelped() {
+        return group.target().isPresent() && !isOnTargetNow() && candidates.size() > 1;
+    }
+}

@@ -1,0 +1,117 @@
+package slotledger.planner.internal.choice;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.BinaryOperator;
+import slotledger.model.machine.Population;
+import slotledger.model.trade.Target;
+import slotledger.model.unit.Rate;
+import slotledger.model.verdict.Operation;
+
+/**
+ * Lists the populations of a class that the rules allow, that reach the target, and that no other one beats: it takes
+ * no more of every kind, frees no less, and is no more work. Among equals the one that runs better stays.
+ */
+final class PopulationLister {
+
+    private static final int MOST_QUALITY = 15;
+
+    /** Better operation last: more channels together, no remainder, higher rate. */
+    private static final Comparator<Operation> BETTER = Comparator
+            .comparingInt((Operation runs) -> runs.mode().channels())
+            .thenComparing(runs -> runs.mode().remainder().isNone())
+            .thenComparingInt(runs -> runs.rate().map(Rate::megatransfers).orElse(0));
+
+    private record Kept(RawPopulation raw, Population population, Operation runs) {
+    }
+
+    private final JudgedBoard board;
+    private final MachineClass group;
+
+    PopulationLister(JudgedBoard board, MachineClass group) {
+        this.board = board;
+        this.group = group;
+    }
+
+    /** The machine as it is. */
+    Candidate unchanged() {
+        Operation runs = board.operate(group.now());
+        boolean onTarget = group.target().filter(target -> meets(target, group.now())).isPresent();
+        return Candidate.unchanged(group.now(), onTarget, runs);
+    }
+
+    /**
+     * The machine as it is, and then every population worth considering.
+     *
+     * @param giveAway whether only populations that free a module are worth it
+     */
+    List<Candidate> list(ClassSockets sockets, Target target, boolean giveAway) {
+        List<Kept> kept = new ArrayList<>();
+        for (RawPopulation raw : RawPopulations.list(sockets, board.order(), target.capacity())) {
+            if ((!giveAway || raw.frees()) && isWorthAsking(raw, kept)) {
+                consider(raw, sockets.population(raw.codes()), target, kept);
+            }
+        }
+        List<Candidate> candidates = new ArrayList<>(List.of(unchanged()));
+        for (Kept each : kept) {
+            candidates.add(new Candidate(
+                    each.population(),
+                    sockets.difference(sockets.now(), each.raw().codes()),
+                    sockets.difference(each.raw().codes(), sockets.now()),
+                    each.raw().touches(),
+                    true,
+                    each.runs(),
+                    0));
+        }
+        return ranked(candidates);
+    }
+
+    private static boolean isWorthAsking(RawPopulation raw, List<Kept> kept) {
+        return kept.stream().noneMatch(
+                each -> each.raw().isNoWorseThan(raw) && !each.raw().costsTheSameAs(raw));
+    }
+
+    private void consider(RawPopulation raw, Population population, Target target, List<Kept> kept) {
+        if (!board.allows(group.now(), population) || !meets(target, population)) {
+            return;
+        }
+        Kept fresh = new Kept(raw, population, board.operate(population));
+        for (int i = 0; i < kept.size(); i++) {
+            if (kept.get(i).raw().costsTheSameAs(raw)) {
+                kept.set(i, BinaryOperator.maxBy(this::compare).apply(kept.get(i), fresh));
+                return;
+            }
+        }
+        kept.removeIf(each -> raw.isNoWorseThan(each.raw()));
+        kept.add(fresh);
+    }
+
+    private int compare(Kept one, Kept other) {
+        return BETTER.compare(one.runs(), other.runs());
+    }
+
+    private boolean meets(Target target, Population population) {
+        return Targets.meets(target, board.setup(population), board.operate(population));
+    }
+
+    private static List<Candidate> ranked(List<Candidate> candidates) {
+        List<Operation> ways = new ArrayList<>();
+        candidates.stream().map(Candidate::runs).sorted(BETTER).forEach(runs -> {
+            if (ways.isEmpty() || BETTER.compare(ways.get(ways.size() - 1), runs) != 0) {
+                ways.add(runs);
+            }
+        });
+        return candidates.stream()
+                .map(each -> each.withQuality(Math.min(MOST_QUALITY, rank(ways, each.runs()))))
+                .toList();
+    }
+
+    private static int rank(List<Operation> ways, Operation runs) {
+        int rank = 0;
+        while (BETTER.compare(ways.get(rank), runs) != 0) {
+            rank++;
+        }
+        return rank;
+    }
+}

@@ -1,0 +1,161 @@
+package slotledger.planner.internal.choice;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
+import slotledger.model.unit.Capacity;
+
+/** Makes the populations of a class that are worth asking the rules about. */
+final class RawPopulations {
+
+    /** Boards with more sockets are filled by patterns only. */
+    static final int MOST_SOCKETS_IN_FULL = 4;
+    /** Most kinds brought into one machine of a board with few sockets. */
+    static final int MOST_NEW_KINDS = 2;
+
+    private final ClassSockets sockets;
+    private final Capacity least;
+    private final Map<List<Integer>, RawPopulation> found = new LinkedHashMap<>();
+
+    private RawPopulations(ClassSockets sockets, Capacity least) {
+        this.sockets = sockets;
+        this.least = least;
+    }
+
+    /** Those that hold at least so much memory, least work first. */
+    static List<RawPopulation> list(ClassSockets sockets, SlotOrder order, Capacity least) {
+        RawPopulations lister = new RawPopulations(sockets, least);
+        if (sockets.count() <= MOST_SOCKETS_IN_FULL) {
+            lister.fillInFull(sockets.now(), 0, new int[sockets.kindCount()]);
+        } else {
+            order.patterns().forEach(lister::fillPattern);
+            lister.fillUp(order.sockets());
+        }
+        List<RawPopulation> raws = new ArrayList<>(lister.found.values());
+        raws.sort(RawPopulation.ORDER);
+        return raws;
+    }
+
+    private void fillInFull(int[] codes, int socket, int[] brought) {
+        if (socket == sockets.count()) {
+            add(codes);
+            return;
+        }
+        int now = sockets.now(socket);
+        fillInFull(codes, socket + 1, brought);
+        if (now != ClassSockets.EMPTY) {
+            tryCode(codes, socket, ClassSockets.EMPTY, brought);
+        }
+        for (int code = 0; code < sockets.kindCount(); code++) {
+            if (code != now) {
+                tryCode(codes, socket, code, brought);
+            }
+        }
+        codes[socket] = now;
+    }
+
+    private void tryCode(int[] codes, int socket, int code, int[] brought) {
+        codes[socket] = code;
+        boolean isNew = code >= 0 && !sockets.isOwn(code);
+        if (isNew) {
+            brought[code]++;
+        }
+        if (!isNew || IntStream.of(brought).filter(count -> count > 0).count() <= MOST_NEW_KINDS) {
+            fillInFull(codes, socket + 1, brought);
+        }
+        if (isNew) {
+            brought[code]--;
+        }
+        codes[socket] = sockets.now(socket);
+    }
+
+    /** What is filled now, and more and more of the empty sockets in their order. */
+    private void fillUp(List<String> labels) {
+        List<String> filled = new ArrayList<>(labels.stream().filter(label -> !isEmpty(label)).toList());
+        fillPattern(filled);
+        for (String label : labels) {
+            if (isEmpty(label)) {
+                filled.add(label);
+                fillPattern(labels.stream().filter(filled::contains).toList());
+            }
+        }
+    }
+
+    private boolean isEmpty(String label) {
+        return sockets.now(sockets.socket(label)) == ClassSockets.EMPTY;
+    }
+
+    /** Keeps some of the own modules, the largest first, and fills the rest of the sockets with one kind. */
+    private void fillPattern(List<String> labels) {
+        int[] places = labels.stream().mapToInt(sockets::socket).toArray();
+        List<Integer> holders = new ArrayList<>(IntStream.range(0, sockets.count())
+                .filter(socket -> sockets.now(socket) >= 0)
+                .boxed()
+                .toList());
+        holders.sort(Comparator
+                .comparing((Integer socket) -> sockets.capacity(sockets.now(socket)))
+                .reversed()
+                .thenComparing(socket -> IntStream.of(places).noneMatch(place -> place == socket)));
+        for (int kept = 0; kept <= Math.min(holders.size(), places.length); kept++) {
+            if (kept == places.length) {
+                place(places, holders.subList(0, kept), ClassSockets.EMPTY);
+            } else {
+                for (int code : sockets.incoming()) {
+                    place(places, holders.subList(0, kept), code);
+                }
+            }
+        }
+    }
+
+    private void place(int[] places, List<Integer> kept, int filling) {
+        int[] codes = new int[sockets.count()];
+        for (int socket = 0; socket < codes.length; socket++) {
+            codes[socket] = Math.min(sockets.now(socket), ClassSockets.EMPTY);
+        }
+        for (int place : places) {
+            codes[place] = filling;
+        }
+        List<Integer> movers = new ArrayList<>();
+        boolean[] taken = new boolean[codes.length];
+        for (int socket : kept) {
+            if (IntStream.of(places).anyMatch(place -> place == socket)) {
+                codes[socket] = sockets.now(socket);
+                taken[socket] = true;
+            } else {
+                movers.add(socket);
+            }
+        }
+        int next = 0;
+        for (int place : places) {
+            if (!taken[place] && next < movers.size()) {
+                codes[place] = sockets.now(movers.get(next++));
+            }
+        }
+        add(codes);
+        addLargestFirst(places, codes);
+    }
+
+    private void addLargestFirst(int[] places, int[] codes) {
+        List<Integer> contents = new ArrayList<>(IntStream.of(places).map(place -> codes[place]).boxed().toList());
+        contents.sort(Comparator.comparing(sockets::capacity).reversed().thenComparing(Comparator.naturalOrder()));
+        int[] sorted = codes.clone();
+        for (int i = 0; i < places.length; i++) {
+            sorted[places[i]] = contents.get(i);
+        }
+        add(sorted);
+    }
+
+    private void add(int[] codes) {
+        if (!sockets.total(codes).atLeast(least) || Arrays.equals(codes, sockets.now())) {
+            return;
+        }
+        RawPopulation raw = sockets.raw(codes.clone());
+        if (sockets.canComeIn(raw, MOST_NEW_KINDS)) {
+            found.putIfAbsent(IntStream.of(codes).boxed().toList(), raw);
+        }
+    }
+}

@@ -1,0 +1,58 @@
+package slotledger.planner.internal.choice;
+
+import java.util.ArrayList;
+import java.util.List;
+import slotledger.model.board.Board;
+import slotledger.model.board.Channel;
+import slotledger.model.board.SlotUse;
+import slotledger.model.trade.Target;
+import slotledger.model.verdict.Operation;
+import slotledger.rules.Setup;
+
+/** Compares how a machine runs with what its role must reach. */
+public final class Targets {
+
+    private Targets() {
+    }
+
+    public static boolean meets(Target target, Setup setup, Operation operation) {
+        return shortfalls(target, setup, operation).isEmpty();
+    }
+
+    /** What is missing, one phrase each, with the numbers compared; empty where the target is met. */
+    public static List<String> shortfalls(Target target, Setup setup, Operation operation) {
+        List<String> missing = new ArrayList<>();
+        if (!operation.usable().atLeast(target.capacity())) {
+            missing.add("%s usable memory instead of %s".formatted(operation.usable(), target.capacity()));
+        }
+        if (target.sameChannels()) {
+            int channels = channels(setup);
+            if (operation.mode().channels() < channels || !operation.mode().remainder().isNone()) {
+                missing.add("%s instead of all memory over %d channels".formatted(operation.mode(), channels));
+            }
+        }
+        if (target.ecc() && !operation.ecc()) {
+            missing.add("no error correction");
+        }
+        target.rate().ifPresent(rate -> {
+            if (operation.rate().isEmpty()) {
+                missing.add("an unknown rate instead of %s".formatted(rate));
+            } else if (operation.rate().get().compareTo(rate) < 0) {
+                missing.add("%s instead of %s".formatted(operation.rate().get(), rate));
+            }
+        });
+        return missing;
+    }
+
+    /** Channels of the processors installed that have memory or can have it. */
+    private static int channels(Setup setup) {
+        Board board = setup.board();
+        return (int) board.slots().stream()
+                .filter(slot -> slot.use() != SlotUse.DEAD)
+                .map(slot -> board.channel(slot.channel()))
+                .filter(channel -> channel.processor() <= setup.processors())
+                .map(Channel::name)
+                .distinct()
+                .count();
+    }
+}

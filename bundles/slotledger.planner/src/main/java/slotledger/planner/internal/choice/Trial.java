@@ -1,0 +1,53 @@
+package slotledger.planner.internal.choice;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import slotledger.model.machine.Population;
+import slotledger.model.module.ModuleKind;
+import slotledger.model.trade.Target;
+import slotledger.model.verdict.Weight;
+
+/** Tries populations for a machine that could not be helped, with kinds that might fit among them. */
+public final class Trial {
+
+    private final Options options;
+    private final ClassSockets sockets;
+
+    public Trial(Stock stock, Options options) {
+        this.options = options;
+        List<Integer> kinds = IntStream.range(0, stock.kinds().size())
+                .filter(kind -> stock.isOfferedOrOwned(stock.kinds().get(kind)))
+                .filter(kind -> options.board().fit(stock.kinds().get(kind)) != Fit.BLOCKED)
+                .boxed()
+                .toList();
+        sockets = new ClassSockets(
+                stock,
+                options.group().now(),
+                options.board().order().sockets(),
+                kinds,
+                new boolean[stock.kinds().size()]);
+    }
+
+    /** The first population, least work first, that would be on target and is only in doubt. */
+    public Optional<Population> firstUnknown() {
+        Target target = options.group().target().orElseThrow();
+        JudgedBoard board = options.board();
+        for (RawPopulation raw : RawPopulations.list(sockets, board.order(), target.capacity())) {
+            Population after = sockets.population(raw.codes());
+            if (board.weigh(after) == Weight.UNKNOWN
+                    && Targets.meets(target, board.setup(after), board.operate(after))) {
+                return Optional.of(after);
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** The modules a population takes from outside, in slot order. */
+    public List<ModuleKind> incoming(Population after) {
+        List<ModuleKind> coming = new ArrayList<>(after.modules());
+        options.group().now().modules().forEach(coming::remove);
+        return coming;
+    }
+}

@@ -1,0 +1,69 @@
+package slotledger.planner.internal.choice;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Currency;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import slotledger.model.finding.Finding;
+import slotledger.model.finding.Severity;
+import slotledger.model.trade.Offer;
+import slotledger.model.trade.PriceStep;
+import slotledger.model.trade.Supplier;
+import slotledger.model.unit.Money;
+import slotledger.planner.PlanRequest;
+
+/**
+ * The offers that can be used, and why others can't.
+ *
+ * @param offers  in file order
+ * @param remarks one for each offer left out
+ */
+public record UsableOffers(List<Offer> offers, List<Finding> remarks) {
+
+    public UsableOffers {
+        offers = List.copyOf(offers);
+        remarks = List.copyOf(remarks);
+    }
+
+    public static UsableOffers of(PlanRequest request) {
+        List<Offer> usable = new ArrayList<>();
+        List<Finding> remarks = new ArrayList<>();
+        for (Offer offer : request.market().offers()) {
+            Optional<Finding> hindrance = expired(offer, request.date())
+                    .or(() -> foreign(offer, request));
+            hindrance.ifPresentOrElse(remarks::add, () -> usable.add(offer));
+        }
+        return new UsableOffers(usable, remarks);
+    }
+
+    private static Optional<Finding> expired(Offer offer, LocalDate date) {
+        return offer.validUntil().filter(last -> last.isBefore(date)).map(last -> remark(
+                offer,
+                "offer-expired",
+                "The offer %s (%s) held until %s and is not used on %s.".formatted(offer.id(), offer.kind(), last, date),
+                "Ask %s for a new offer, or plan for an earlier day.".formatted(offer.supplier())));
+    }
+
+    private static Optional<Finding> foreign(Offer offer, PlanRequest request) {
+        Supplier terms = request.market().suppliers().get(offer.supplier());
+        Currency currency = request.policy().currency();
+        return Stream.concat(
+                        offer.steps().stream().map(PriceStep::perPack),
+                        Stream.of(terms.shipping(), terms.freeFrom(), terms.minimum()).flatMap(Optional::stream))
+                .map(Money::currency)
+                .filter(other -> !other.equals(currency))
+                .findFirst()
+                .map(other -> remark(
+                        offer,
+                        "offer-currency",
+                        "The offer %s (%s) or its delivery is in %s, the policy counts in %s; it is not used."
+                                .formatted(offer.id(), offer.kind(), other, currency),
+                        "Ask %s for a price in %s.".formatted(offer.supplier(), currency)));
+    }
+
+    private static Finding remark(Offer offer, String code, String message, String remedy) {
+        return new Finding(Severity.WARNING, code, offer.place(), Optional.empty(), "", message, "", remedy);
+    }
+}

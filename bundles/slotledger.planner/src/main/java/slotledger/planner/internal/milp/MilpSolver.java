@@ -1,0 +1,22 @@
+package slotledger.planner.internal.milp;
+
+import java.util.Optional;
+import slotledger.model.task.Progress;
+import slotledger.planner.PlannerException;
+
+/** Solves integer programmes. The same programme gives the same answer on every run. */
+public interface MilpSolver {
+
+    /** Name and version, for the proof. */
+    String name();
+
+    /**
+     * The values that keep all rows and make the goal smallest.
+     *
+     * @param start values to begin with, where some are known; they need not be the best
+     * @return the best values found, with a bound; empty where it is proven that no values keep all rows
+     * @throws PlannerException where the solver can't be used here or finds no answer within its limits
+     */
+    Optional<MilpSolution> minimise(
+            IntegerProgramme programme, Linear goal, Optional<long[]> start, Progress progress) throws PlannerException;
+}

@@ -1,0 +1,124 @@
+package slotledger.planner.internal.model;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.SortedMap;
+import slotledger.model.module.ModuleKind;
+import slotledger.model.trade.Offer;
+import slotledger.model.unit.Money;
+import slotledger.planner.internal.milp.IntegerProgramme;
+import slotledger.planner.internal.milp.Linear;
+
+/**
+ * Which bought modules go into machines of which cost centre. A centre pays its modules by their share of the pack;
+ * spares and rests of packs are nobody's.
+ */
+final class CentreShares {
+
+    private record Share(Purchasing.Step step, int centre, int variable) {
+    }
+
+    private final IntegerProgramme programme;
+    private final Map<String, Money> budgets;
+    private final List<Offer> offers;
+    private final List<String> centres = new ArrayList<>(List.of(""));
+    private final List<Share> shares = new ArrayList<>();
+
+    CentreShares(
+            IntegerProgramme programme,
+            Map<String, Money> budgets,
+            List<Offer> offers,
+            Purchasing purchasing,
+            long[] needs) {
+        this.programme = programme;
+        this.budgets = budgets;
+        this.offers = offers;
+        centres.addAll(budgets.keySet());
+        for (Purchasing.Step step : purchasing.steps()) {
+            Offer offer = offers.get(step.offer());
+            Linear packs = new Linear().add(step.variable(), -offer.packSize());
+            for (int centre = 0; centre < centres.size(); centre++) {
+                int share = programme.variable(
+                        "modules of %s for cost centre %s".formatted(offer.id(), centres.get(centre)),
+                        0,
+                        needs[step.offer()]);
+                shares.add(new Share(step, centre, share));
+                packs.add(share, 1);
+            }
+            programme.atMost("modules of " + offer.id(), packs, 0);
+        }
+    }
+
+    int centre(String name) {
+        return centres.indexOf(name);
+    }
+
+    List<String> centres() {
+        return List.copyOf(centres);
+    }
+
+    /** Modules of an offer that go into machines. */
+    Linear uses(int offer) {
+        Linear uses = new Linear();
+        shares.stream().filter(share -> share.step().offer() == offer).forEach(share -> uses.add(share.variable(), 1));
+        return uses;
+    }
+
+    /** All bought modules that go into machines. */
+    Linear allUses() {
+        Linear uses = new Linear();
+        shares.forEach(share -> uses.add(share.variable(), 1));
+        return uses;
+    }
+
+    /** No centre takes more bought modules of a kind than its machines need. */
+    void addKind(ModuleKind kind, SortedMap<Integer, Linear> needByCentre) {
+        for (int centre = 0; centre < centres.size(); centre++) {
+            Linear row = new Linear();
+            for (Share share : shares) {
+                if (share.centre() == centre && offers.get(share.step().offer()).kind().equals(kind)) {
+                    row.add(share.variable(), 1);
+                }
+            }
+            if (needByCentre.containsKey(centre)) {
+                row.add(needByCentre.get(centre), -1);
+            }
+            programme.atMost("modules for cost centre " + centres.get(centre), row, 0);
+        }
+    }
+
+    /** Goods of each cost centre within its budget, exactly: all is counted in parts of a pack. */
+    void addBudgets() {
+        long parts = offers.stream().mapToLong(Offer::packSize).reduce(1, CentreShares::commonMultiple);
+        for (int centre = 1; centre < centres.size(); centre++) {
+            Linear goods = new Linear();
+            for (Share share : shares) {
+                if (share.centre() == centre) {
+                    long ofPack = parts / offers.get(share.step().offer()).packSize();
+                    goods.add(share.variable(), Math.multiplyExact(share.step().perPack(), ofPack));
+                }
+            }
+            long most = Math.multiplyExact(budgets.get(centres.get(centre)).minor(), parts);
+            programme.atMost("budget of cost centre " + centres.get(centre), goods, most);
+        }
+    }
+
+    private static long commonMultiple(long one, long other) {
+        long a = one;
+        long b = other;
+        while (b != 0) {
+            long rest = a % b;
+            a = b;
+            b = rest;
+        }
+        return Math.multiplyExact(one / a, other);
+    }
+
+    int[][] uses(long[] values) {
+        int[][] uses = new int[offers.size()][centres.size()];
+        shares.forEach(share ->
+                uses[share.step().offer()][share.centre()] += Math.toIntExact(values[share.variable()]));
+        return uses;
+    }
+}

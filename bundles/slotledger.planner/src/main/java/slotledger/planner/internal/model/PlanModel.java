@@ -1,0 +1,187 @@
+package slotledger.planner.internal.model;
+
+import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import slotledger.model.module.ModuleKind;
+import slotledger.model.trade.Offer;
+import slotledger.model.trade.Policy;
+import slotledger.planner.PlanRequest;
+import slotledger.planner.internal.choice.Candidate;
+import slotledger.planner.internal.choice.Options;
+import slotledger.planner.internal.choice.Stock;
+import slotledger.planner.internal.milp.IntegerProgramme;
+import slotledger.planner.internal.milp.Lexicographic.Goal;
+import slotledger.planner.internal.milp.Linear;
+
+/**
+ * The whole fleet as one integer programme: how many machines of each class get which population, how many packs are
+ * bought, and per kind: used &lt;= shelf + pulled + bought.
+ */
+public final class PlanModel {
+
+    private static final long HUNDRED = 100;
+    private static final long QUALITIES = 16;
+
+    private final PlanRequest request;
+    private final Policy policy;
+    private final Stock stock;
+    private final List<Options> options;
+    private final IntegerProgramme programme = new IntegerProgramme();
+    private final int[][] machines;
+    private final Purchasing purchasing;
+    private final CentreShares shares;
+
+    public PlanModel(PlanRequest request, Stock stock, List<Options> options) {
+        this.request = request;
+        this.policy = request.policy();
+        this.stock = stock;
+        this.options = List.copyOf(options);
+        machines = new int[options.size()][];
+        for (int group = 0; group < machines.length; group++) {
+            addClass(group);
+        }
+        List<Offer> offers = stock.offers();
+        long[] needs = offers.stream().mapToLong(offer -> mostNeeded(stock.number(offer.kind()))).toArray();
+        purchasing = new Purchasing(programme, offers, request.market().suppliers(), needs);
+        shares = new CentreShares(programme, policy.costCentreBudgets(), offers, purchasing, needs);
+        for (int kind = 0; kind < stock.kinds().size(); kind++) {
+            addKind(kind);
+        }
+        shares.addBudgets();
+        policy.budget().ifPresent(most -> programme.atMost("budget", purchasing.payable(), most.minor()));
+    }
+
+    private void addClass(int group) {
+        Options each = options.get(group);
+        machines[group] = new int[each.candidates().size()];
+        Linear all = new Linear();
+        for (int i = 0; i < machines[group].length; i++) {
+            machines[group][i] = programme.variable(
+                    "machines of class %d with population %d".formatted(group, i), 0, each.group().size());
+            all.add(machines[group][i], 1);
+        }
+        programme.equal("machines of class " + group, all, each.group().size());
+    }
+
+    /** More modules than all machines that may be opened and take the kind could hold are never of use. */
+    private long mostNeeded(int kind) {
+        long most = 0;
+        for (Options each : options) {
+            if (each.fitting().contains(kind)) {
+                most += (long) each.board().order().sockets().size() * each.group().size();
+            }
+        }
+        return -Math.floorDiv(-most * (HUNDRED + policy.sparePercent()), HUNDRED);
+    }
+
+    private void addKind(int kind) {
+        ModuleKind module = stock.kinds().get(kind);
+        Linear bought = new Linear();
+        Linear use = new Linear();
+        for (int offer = 0; offer < stock.offers().size(); offer++) {
+            if (stock.offers().get(offer).kind().equals(module)) {
+                bought.add(purchasing.modules(offer), 1);
+                use.add(shares.uses(offer), 1);
+            }
+        }
+        Linear need = new Linear();
+        SortedMap<Integer, Linear> byCentre = new TreeMap<>();
+        forEachCandidate((group, candidate, variable) -> {
+            int used = candidate.used().getOrDefault(kind, 0);
+            int freed = policy.reusePulled() ? candidate.freed().getOrDefault(kind, 0) : 0;
+            need.add(variable, used - freed);
+            int centre = shares.centre(options.get(group).group().costCentre());
+            byCentre.computeIfAbsent(centre, unused -> new Linear()).add(variable, used);
+        });
+        programme.atMost("modules of kind " + kind, new Linear().add(need, 1).add(use, -1), stock.shelf().count(module));
+        if (!bought.isEmpty()) {
+            programme.atLeast("spares of kind " + kind,
+                    new Linear().add(bought, HUNDRED).add(use, -(HUNDRED + policy.sparePercent())), 0);
+            shares.addKind(module, byCentre);
+        }
+    }
+
+    private interface Visitor {
+        void visit(int group, Candidate candidate, int variable);
+    }
+
+    private void forEachCandidate(Visitor visitor) {
+        for (int group = 0; group < machines.length; group++) {
+            for (int i = 0; i < machines[group].length; i++) {
+                visitor.visit(group, options.get(group).candidates().get(i), machines[group][i]);
+            }
+        }
+    }
+
+    public IntegerProgramme programme() {
+        return programme;
+    }
+
+    /** What is wanted, first things first. */
+    public List<Goal> goals() {
+        return List.of(
+                new Goal("bringing machines on target", missed()),
+                new Goal("looking for the least money", cost()),
+                new Goal("looking for the least work", work()));
+    }
+
+    /** Weighted machines that stay below their target though they could be brought there. */
+    private Linear missed() {
+        Linear missed = new Linear();
+        forEachCandidate((group, candidate, variable) -> {
+            if (options.get(group).canBeHelped() && !candidate.onTarget()) {
+                missed.add(variable, options.get(group).group().weight());
+            }
+        });
+        return missed;
+    }
+
+    private Linear cost() {
+        Linear cost = purchasing.payable();
+        forEachCandidate((group, candidate, variable) -> cost.add(variable, labour(policy, candidate)));
+        return cost;
+    }
+
+    /** Minor units for the work on one machine that gets this population. */
+    public static long labour(Policy policy, Candidate candidate) {
+        return candidate.opens()
+                ? Math.addExact(policy.perMachine().minor(),
+                        Math.multiplyExact(policy.perModule().minor(), (long) candidate.touches()))
+                : 0;
+    }
+
+    /** Fewest touches; then fewest packs and modules bought; then the best operation. */
+    private Linear work() {
+        Linear second = new Linear().add(purchasing.packs(), QUALITIES).add(shares.allUses(), QUALITIES);
+        forEachCandidate((group, candidate, variable) -> second.add(variable, -candidate.quality()));
+        long[] spread = {1};
+        second.forEach((variable, factor) -> spread[0] = Math.addExact(spread[0],
+                Math.multiplyExact(Math.abs(factor), programme.variables().get(variable).high())));
+        Linear work = new Linear().add(second, 1);
+        forEachCandidate((group, candidate, variable) ->
+                work.add(variable, Math.multiplyExact(spread[0], (long) candidate.touches())));
+        return work;
+    }
+
+    /** Nothing is done; keeps every row. */
+    public long[] nothingDone() {
+        long[] values = new long[programme.variables().size()];
+        for (int group = 0; group < machines.length; group++) {
+            values[machines[group][0]] = options.get(group).group().size();
+        }
+        return values;
+    }
+
+    /** Reads the decisions out of the values. */
+    public Choice choice(long[] values) {
+        int[][] counts = new int[machines.length][];
+        for (int group = 0; group < machines.length; group++) {
+            counts[group] = new int[machines[group].length];
+            for (int i = 0; i < counts[group].length; i++) {
+                counts[group][i] = Math.toIntExact(values[machines[group][i]]);
+            }
+        }
+        return new Choice(options, counts, purchasing.packs(values), shares.uses(values), shares.centres());
+    }
+}

@@ -1,0 +1,154 @@
+package slotledger.planner.internal.model;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import slotledger.model.trade.Offer;
+import slotledger.model.trade.PriceStep;
+import slotledger.model.trade.Supplier;
+import slotledger.model.unit.Money;
+import slotledger.planner.internal.milp.IntegerProgramme;
+import slotledger.planner.internal.milp.Linear;
+
+/**
+ * The part of the programme that buys: packs of each offer at each price step, and what suppliers charge.
+ *
+ * <p>For each step of an offer a number of packs q; with several steps also a choice z with lo·z &lt;= q &lt;= hi·z, at
+ * most one of them. For each supplier with terms a choice w (used) and f &lt;= w (delivery free).
+ */
+final class Purchasing {
+
+    /**
+     * One price step of an offer.
+     *
+     * @param offer    place of the offer in the list of offers
+     * @param perPack  minor units a pack
+     * @param variable number of packs at this price
+     */
+    record Step(int offer, long perPack, int variable) {
+    }
+
+    private final IntegerProgramme programme;
+    private final List<Offer> offers;
+    private final Map<String, Supplier> suppliers;
+    private final List<Step> steps = new ArrayList<>();
+    private final Linear goods = new Linear();
+    private final Linear delivery = new Linear();
+
+    /**
+     * Adds the variables and rows.
+     *
+     * @param needs most modules of each offer's kind anybody could need, spares among them, in the order of offers
+     */
+    Purchasing(IntegerProgramme programme, List<Offer> offers, Map<String, Supplier> suppliers, long[] needs) {
+        this.programme = programme;
+        this.offers = offers;
+        this.suppliers = suppliers;
+        for (int offer = 0; offer < offers.size(); offer++) {
+            addOffer(offer, mostPacks(offers.get(offer), needs[offer]));
+        }
+        steps.forEach(step -> goods.add(step.variable(), step.perPack()));
+        Map<String, Linear> values = new LinkedHashMap<>();
+        steps.forEach(step -> values.computeIfAbsent(offers.get(step.offer()).supplier(), unused -> new Linear())
+                .add(step.variable(), step.perPack()));
+        values.forEach((supplier, value) -> addTerms(suppliers.get(supplier), value));
+    }
+
+    /** More can't be of use: not for the machines, not for a better price step, not for the supplier's terms. */
+    private long mostPacks(Offer offer, long need) {
+        if (need == 0) {
+            return 0;
+        }
+        long packs = -Math.floorDiv(-need, offer.packSize());
+        packs = Math.max(packs, offer.steps().get(offer.steps().size() - 1).fromPacks());
+        Supplier supplier = suppliers.get(offer.supplier());
+        long cheapest = offer.steps().stream().mapToLong(step -> step.perPack().minor()).min().orElseThrow();
+        long terms = Math.max(minor(supplier.minimum()), minor(supplier.freeFrom()));
+        if (cheapest > 0) {
+            packs = Math.max(packs, -Math.floorDiv(-terms, cheapest));
+        }
+        return offer.stock().isPresent() ? Math.min(packs, offer.stock().getAsInt()) : packs;
+    }
+
+    private void addOffer(int number, long most) {
+        Offer offer = offers.get(number);
+        List<PriceStep> prices = offer.steps().stream().filter(step -> step.fromPacks() <= most).toList();
+        Linear chosen = new Linear();
+        for (int i = 0; i < prices.size(); i++) {
+            String name = "packs of %s from %d".formatted(offer.id(), prices.get(i).fromPacks());
+            long high = i + 1 < prices.size() ? prices.get(i + 1).fromPacks() - 1L : most;
+            int packs = programme.variable(name, 0, high);
+            steps.add(new Step(number, prices.get(i).perPack().minor(), packs));
+            if (prices.size() > 1) {
+                int choice = programme.choice("price of " + name);
+                chosen.add(choice, 1);
+                programme.atMost(name, new Linear().add(packs, 1).add(choice, -high), 0);
+                programme.atLeast(name, new Linear().add(packs, 1).add(choice, -prices.get(i).fromPacks()), 0);
+            }
+        }
+        if (!chosen.isEmpty()) {
+            programme.atMost("one price of " + offer.id(), chosen, 1);
+        }
+    }
+
+    private void addTerms(Supplier supplier, Linear value) {
+        long charge = minor(supplier.shipping());
+        long minimum = minor(supplier.minimum());
+        if (charge == 0 && minimum == 0) {
+            return;
+        }
+        int used = programme.choice("order from " + supplier.name());
+        for (Step step : steps) {
+            if (offers.get(step.offer()).supplier().equals(supplier.name())) {
+                long high = programme.variables().get(step.variable()).high();
+                programme.atMost("order from " + supplier.name(),
+                        new Linear().add(step.variable(), 1).add(used, -high), 0);
+            }
+        }
+        programme.atLeast("smallest order from " + supplier.name(), new Linear().add(value, 1).add(used, -minimum), 0);
+        delivery.add(used, charge);
+        if (charge > 0 && supplier.freeFrom().isPresent()) {
+            int free = programme.choice("free delivery from " + supplier.name());
+            programme.atMost("free delivery from " + supplier.name(), new Linear().add(free, 1).add(used, -1), 0);
+            programme.atLeast("free delivery from " + supplier.name(),
+                    new Linear().add(value, 1).add(free, -minor(supplier.freeFrom())), 0);
+            delivery.add(free, -charge);
+        }
+    }
+
+    private static long minor(Optional<Money> money) {
+        return money.map(Money::minor).orElse(0L);
+    }
+
+    List<Step> steps() {
+        return steps;
+    }
+
+    /** Modules bought with an offer. */
+    Linear modules(int offer) {
+        Linear modules = new Linear();
+        steps.stream().filter(step -> step.offer() == offer)
+                .forEach(step -> modules.add(step.variable(), offers.get(offer).packSize()));
+        return modules;
+    }
+
+    /** All packs. */
+    Linear packs() {
+        Linear packs = new Linear();
+        steps.forEach(step -> packs.add(step.variable(), 1));
+        return packs;
+    }
+
+    /** Minor units for goods and delivery. */
+    Linear payable() {
+        return new Linear().add(goods, 1).add(delivery, 1);
+    }
+
+    int[] packs(long[] values) {
+        int[] packs = new int[offers.size()];
+        steps.forEach(step -> packs[step.offer()] += Math.toIntExact(values[step.variable()]));
+        return packs;
+    }
+}

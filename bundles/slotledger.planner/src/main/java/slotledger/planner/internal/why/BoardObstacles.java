@@ -1,0 +1,146 @@
+package slotledger.planner.internal.why;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import slotledger.model.board.Board;
+import slotledger.model.board.Takes;
+import slotledger.model.machine.Population;
+import slotledger.model.module.ModuleKind;
+import slotledger.model.plan.Obstacle;
+import slotledger.model.trade.Target;
+import slotledger.model.unit.Capacity;
+import slotledger.model.verdict.Reason;
+import slotledger.model.verdict.Weight;
+import slotledger.planner.internal.choice.Fit;
+import slotledger.planner.internal.choice.JudgedBoard;
+import slotledger.planner.internal.choice.Options;
+import slotledger.planner.internal.choice.Stock;
+import slotledger.planner.internal.choice.Trial;
+
+/** Why no population of a machine is both allowed and on target: a missing fact, no module to be had, or the board. */
+public final class BoardObstacles {
+
+    private final Stock stock;
+
+    public BoardObstacles(Stock stock) {
+        this.stock = stock;
+    }
+
+    Obstacle of(Options options) {
+        Optional<Obstacle> unknown = missingFact(options);
+        if (unknown.isPresent()) {
+            return unknown.get();
+        }
+        Target target = options.group().target().orElseThrow();
+        Optional<Capacity> most = limit(options.group().setup().board());
+        boolean boardCould = most.filter(limit -> limit.atLeast(target.capacity())).isPresent();
+        if (options.fitting().isEmpty()) {
+            return noModule(options, "No module that is offered or owned fits the board %s; it has %s."
+                    .formatted(options.group().setup().board().name(), Obstacles.shortfall(options)));
+        }
+        List<Reason> reasons = blocking(options, target);
+        Capacity largest = options.fitting().stream()
+                .map(kind -> stock.kinds().get(kind).capacity()).max(Comparator.naturalOrder()).orElseThrow();
+        int sockets = options.board().order().sockets().size();
+        if (boardCould && !largest.times(sockets).plus(soldered(options)).atLeast(target.capacity())) {
+            return noModule(options, ("The largest module to be had that fits holds %s, which is too little for %s in"
+                    + " %d sockets; it has %s.").formatted(largest, target.capacity(), sockets, Obstacles.shortfall(options)));
+        }
+        String because = reasons.isEmpty() ? "" : " " + reasons.get(0).sentence();
+        return new Obstacle(
+                Obstacle.Kind.RULE,
+                "No population allowed on the board %s reaches the target with the modules to be had; it has %s.%s"
+                        .formatted(options.group().setup().board().name(), Obstacles.shortfall(options), because),
+                most.filter(limit -> !limit.atLeast(target.capacity()))
+                        .map(limit -> "A target of at most %s, or another machine.".formatted(limit))
+                        .orElse("Other modules, a lower target, or another machine."),
+                reasons);
+    }
+
+    private Optional<Obstacle> missingFact(Options options) {
+        Trial trial = new Trial(stock, options);
+        return trial.firstUnknown().map(after -> {
+            List<Reason> doubts = options.board().doubts(options.group().now(), after);
+            Reason first = doubts.get(0);
+            return new Obstacle(
+                    Obstacle.Kind.MISSING_FACT,
+                    "A fact is missing to say whether it can reach its target with %s: %s"
+                            .formatted(text(trial.incoming(after)), first.sentence()),
+                    first.remedy(),
+                    doubts);
+        });
+    }
+
+    private static String text(List<ModuleKind> kinds) {
+        return kinds.isEmpty() ? "the modules it has" : kinds.stream()
+                .collect(Collectors.groupingBy(kind -> kind, LinkedHashMap::new, Collectors.counting()))
+                .entrySet().stream()
+                .map(entry -> entry.getValue() + " x " + entry.getKey())
+                .collect(Collectors.joining(" and "));
+    }
+
+    private Obstacle noModule(Options options, String message) {
+        Board board = options.group().setup().board();
+        String wanted = board.takes().stream().map(BoardObstacles::text).distinct().collect(Collectors.joining(" or "));
+        return new Obstacle(Obstacle.Kind.NO_MODULE, message, "An offer of %s.".formatted(wanted), List.of());
+    }
+
+    private static String text(Takes takes) {
+        String forms = takes.forms().stream().sorted().map(form -> form.text()).collect(Collectors.joining(" or "));
+        return takes.generation().text() + " " + forms
+                + takes.largestModule().map(most -> " modules of up to " + most).orElse(" modules");
+    }
+
+    /** The most memory the board's document allows; empty where it is silent. */
+    private static Optional<Capacity> limit(Board board) {
+        Optional<Capacity> bySlot = board.takes().stream()
+                .map(Takes::largestModule)
+                .reduce((one, other) -> one.isEmpty() || other.isEmpty() ? Optional.<Capacity>empty()
+                        : one.get().atLeast(other.get()) ? one : other)
+                .flatMap(largest -> largest)
+                .map(largest -> largest.times(board.sockets().size()).plus(Population.empty(board).total()));
+        if (board.largestTotal().isEmpty()) {
+            return bySlot;
+        }
+        return Optional.of(bySlot.map(board.largestTotal().get()::min).orElse(board.largestTotal().get()));
+    }
+
+    private static Capacity soldered(Options options) {
+        long sockets = options.board().order().sockets().stream()
+                .mapToLong(label -> options.group().now().in(label).capacity().kibibytes()).sum();
+        return Capacity.ofKiB(options.group().now().total().kibibytes() - sockets);
+    }
+
+    /** The reasons against the population with one kind in all sockets that breaks the fewest rules. */
+    private List<Reason> blocking(Options options, Target target) {
+        JudgedBoard board = options.board();
+        List<List<Reason>> attempts = new ArrayList<>();
+        for (ModuleKind kind : kindsOfTheBoard(options)) {
+            for (List<String> sockets : board.order().patterns()) {
+                Population filled = options.group().now();
+                for (String socket : sockets) {
+                    filled = filled.with(socket, kind);
+                }
+                if (filled.total().atLeast(target.capacity()) && board.weigh(filled) == Weight.BLOCKS) {
+                    attempts.add(board.judge(filled).reasons(Weight.BLOCKS));
+                }
+            }
+        }
+        return attempts.stream().min(Comparator.comparingInt(List::size)).orElse(List.of());
+    }
+
+    private List<ModuleKind> kindsOfTheBoard(Options options) {
+        List<Takes> takes = options.group().setup().board().takes();
+        return IntStream.range(0, stock.kinds().size())
+                .mapToObj(stock.kinds()::get)
+                .filter(kind -> takes.stream().anyMatch(way -> kind.generation().filter(way.generation()::equals).isPresent()
+                        && kind.form().filter(way.forms()::contains).isPresent()))
+                .filter(kind -> options.board().fit(kind) != Fit.UNKNOWN)
+                .toList();
+    }
+}

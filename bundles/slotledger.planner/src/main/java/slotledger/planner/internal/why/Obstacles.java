@@ -1,0 +1,51 @@
+package slotledger.planner.internal.why;
+
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import slotledger.model.plan.Obstacle;
+import slotledger.planner.internal.choice.MachineClass;
+import slotledger.planner.internal.choice.Options;
+import slotledger.planner.internal.choice.Targets;
+
+/** Says why the machines of a class are not on target, and what would change it. */
+public final class Obstacles {
+
+    private final BoardObstacles boards;
+    private final SupplyObstacles supply;
+    private final Map<Options, Obstacle> known = new IdentityHashMap<>();
+
+    public Obstacles(BoardObstacles boards, SupplyObstacles supply) {
+        this.boards = Objects.requireNonNull(boards, "boards");
+        this.supply = Objects.requireNonNull(supply, "supply");
+    }
+
+    /** The obstacle of a class that is below its target after the work. */
+    public Obstacle of(Options options) {
+        Obstacle obstacle = known.get(options);
+        if (obstacle == null) {
+            obstacle = find(options);
+            known.put(options, obstacle);
+        }
+        return obstacle;
+    }
+
+    private Obstacle find(Options options) {
+        if (options.group().leaveAlone()) {
+            return new Obstacle(
+                    Obstacle.Kind.POLICY,
+                    "The policy leaves this machine alone; it has %s.".formatted(shortfall(options)),
+                    "Take it off the list of machines to leave alone.",
+                    List.of());
+        }
+        return options.canBeHelped() ? supply.of(options) : boards.of(options);
+    }
+
+    /** What the machine lacks as it is now. */
+    static String shortfall(Options options) {
+        MachineClass group = options.group();
+        return String.join(" and ", Targets.shortfalls(
+                group.target().orElseThrow(), group.setup(), options.unchanged().runs()));
+    }
+}

@@ -1,0 +1,114 @@
+package slotledger.planner.internal.work;
+
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import slotledger.model.machine.AssetTag;
+import slotledger.model.machine.SlotContent;
+import slotledger.model.module.ModuleKind;
+import slotledger.model.plan.Leftover;
+import slotledger.model.plan.Move;
+import slotledger.model.plan.Station;
+import slotledger.model.trade.Shelf;
+import slotledger.planner.PlanRequest;
+import slotledger.planner.internal.choice.Fit;
+import slotledger.planner.internal.choice.JudgedBoard;
+import slotledger.planner.internal.choice.Stock;
+import slotledger.planner.internal.model.Choice;
+
+/**
+ * The decisions for classes brought down to single machines and modules.
+ *
+ * @param jobs      every machine, by asset tag
+ * @param moves     of every machine, by asset tag
+ * @param numbers   places in the order of work; 0 where a machine isn't opened
+ * @param leftovers modules owned that nobody needs
+ * @param rings     machines opened before a module they need is pulled, and the machines it comes from
+ */
+public record Expansion(
+        Map<AssetTag, Job> jobs,
+        Map<AssetTag, List<Move>> moves,
+        Map<AssetTag, Integer> numbers,
+        List<Leftover> leftovers,
+        Map<AssetTag, List<AssetTag>> rings) {
+
+    private record Heap(SlotContent content, Leftover.Origin origin, Station to) {
+    }
+
+    public Expansion {
+        Objects.requireNonNull(jobs, "jobs");
+        Objects.requireNonNull(moves, "moves");
+        Objects.requireNonNull(numbers, "numbers");
+        leftovers = List.copyOf(leftovers);
+        Objects.requireNonNull(rings, "rings");
+    }
+
+    /** Expands the decisions. */
+    public static Expansion of(PlanRequest request, Stock stock, Choice choice, List<JudgedBoard> boards) {
+        List<Job> jobs = Job.assign(choice);
+        Bench bench = new Bench(stock.offers(), choice, request.shelf());
+        Workshop workshop = new Workshop(bench, request.policy().reusePulled());
+        new WorkOrder(jobs, bench).work(workshop);
+        Map<Heap, Integer> heaps = new LinkedHashMap<>();
+        addFillers(request.shelf(), heaps);
+        for (Unit unit : workshop.rest()) {
+            heaps.merge(heap(unit, boards), 1, Integer::sum);
+        }
+        Map<AssetTag, Job> byTag = new HashMap<>();
+        Map<AssetTag, List<Move>> moves = new HashMap<>();
+        Map<AssetTag, Integer> numbers = new HashMap<>();
+        for (Job job : jobs) {
+            AssetTag tag = job.machine().tag();
+            byTag.put(tag, job);
+            moves.put(tag, workshop.moves(tag));
+            numbers.put(tag, workshop.number(tag));
+        }
+        List<Leftover> leftovers = heaps.entrySet().stream()
+                .map(heap -> new Leftover(
+                        heap.getKey().content(), heap.getValue(), heap.getKey().origin(), heap.getKey().to()))
+                .toList();
+        return new Expansion(byTag, moves, numbers, leftovers, workshop.rings());
+    }
+
+    /** The tags of opened machines, first ones first. */
+    List<AssetTag> inWorkOrder() {
+        return numbers.entrySet().stream()
+                .filter(number -> number.getValue() > 0)
+                .sorted(Map.Entry.comparingByValue())
+                .map(Map.Entry::getKey)
+                .toList();
+    }
+
+    /** Who pays for a machine: the budget that limits it, else as the inventory says. */
+    String costCentre(AssetTag tag) {
+        Job job = jobs.get(tag);
+        String limited = job.options().group().costCentre();
+        return limited.isEmpty() ? job.machine().costCentre().strip() : limited;
+    }
+
+    private static void addFillers(Shelf shelf, Map<Heap, Integer> heaps) {
+        shelf.fillers().forEach((filler, count) -> heaps.put(
+                new Heap(new SlotContent.Filled(filler), Leftover.Origin.SHELF, new Station.OnShelf()), count));
+    }
+
+    /** Says where a module goes that nobody needs. */
+    private static Heap heap(Unit unit, List<JudgedBoard> boards) {
+        if (unit.from() instanceof Station.OnShelf shelf) {
+            return new Heap(unit.content(), Leftover.Origin.SHELF, shelf);
+        }
+        Station to = isUseful(unit.content(), boards) ? new Station.OnShelf() : new Station.Disposal();
+        unit.goesTo(to);
+        return new Heap(unit.content(), Leftover.Origin.PULLED, to);
+    }
+
+    /** A module is worth keeping where some board of the fleet takes it or might take it. */
+    private static boolean isUseful(SlotContent content, List<JudgedBoard> boards) {
+        if (content.module().isEmpty()) {
+            return true;
+        }
+        ModuleKind kind = content.module().get();
+        return boards.stream().anyMatch(board -> board.fit(kind) != Fit.BLOCKED);
+    }
+}

@@ -1,0 +1,134 @@
+package slotledger.planner.internal.work;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import slotledger.model.finding.Finding;
+import slotledger.model.machine.Machine;
+import slotledger.model.plan.Leftover;
+import slotledger.model.plan.MachinePlan;
+import slotledger.model.plan.Obstacle;
+import slotledger.model.plan.Optimality;
+import slotledger.model.plan.Outcome;
+import slotledger.model.plan.Plan;
+import slotledger.model.plan.Spending;
+import slotledger.model.trade.Policy;
+import slotledger.model.unit.Money;
+import slotledger.planner.PlanRequest;
+import slotledger.planner.internal.choice.Options;
+import slotledger.planner.internal.choice.Stock;
+import slotledger.planner.internal.milp.MilpSolution;
+import slotledger.planner.internal.model.PlanModel;
+import slotledger.planner.internal.why.BoardObstacles;
+import slotledger.planner.internal.why.Obstacles;
+import slotledger.planner.internal.why.SupplyObstacles;
+import slotledger.planner.internal.why.WhatIsLeft;
+
+/** Writes what was decided as a plan. */
+public final class PlanWriter {
+
+    /**
+     * What the solver proved.
+     *
+     * @param missed weighted machines below target that could be helped
+     * @param cost   goods, delivery and labour, minor units
+     * @param solver who found it
+     * @param limits what the search left out
+     */
+    public record Proof(MilpSolution missed, MilpSolution cost, String solver, List<String> limits) {
+        public Proof {
+            Objects.requireNonNull(missed, "missed");
+            Objects.requireNonNull(cost, "cost");
+            Objects.requireNonNull(solver, "solver");
+            limits = List.copyOf(limits);
+        }
+    }
+
+    private final PlanRequest request;
+    private final Policy policy;
+    private final Stock stock;
+    private final Expansion expansion;
+    private final Purchases purchases;
+
+    public PlanWriter(PlanRequest request, Stock stock, Expansion expansion, Purchases purchases) {
+        this.request = request;
+        this.policy = request.policy();
+        this.stock = stock;
+        this.expansion = expansion;
+        this.purchases = purchases;
+    }
+
+    /** The plan. */
+    public Plan write(List<Leftover> leftovers, Proof proof, List<Finding> remarks) {
+        Money labour = request.fleet().machines().stream()
+                .map(machine -> labour(job(machine)))
+                .reduce(Money.zero(policy.currency()), Money::plus);
+        Spending spending = Costs.of(purchases.lines(), request.market().suppliers(), labour);
+        WhatIsLeft left = new WhatIsLeft(
+                stock, request.market().suppliers(), spending, purchases.lines(), leftovers, policy.sparePercent(),
+                policy.reusePulled());
+        Obstacles obstacles = new Obstacles(new BoardObstacles(stock), new SupplyObstacles(stock, policy, left));
+        List<MachinePlan> machines = new ArrayList<>();
+        for (Machine machine : request.fleet().machines()) {
+            machines.add(machine(job(machine), obstacles));
+        }
+        return new Plan(
+                request.title(), request.date(), policy, machines, purchases.lines(), leftovers, spending,
+                optimality(machines, spending, proof), remarks);
+    }
+
+    private Job job(Machine machine) {
+        return expansion.jobs().get(machine.tag());
+    }
+
+    private Money labour(Job job) {
+        return new Money(PlanModel.labour(policy, job.candidate()), policy.currency());
+    }
+
+    private MachinePlan machine(Job job, Obstacles obstacles) {
+        boolean isBelow = job.options().group().target().isPresent() && !job.candidate().onTarget();
+        Optional<Obstacle> obstacle = isBelow ? Optional.of(obstacles.of(job.options())) : Optional.empty();
+        return new MachinePlan(
+                job.machine(),
+                policy.target(job.machine().role()),
+                job.candidate().after(),
+                outcome(job),
+                expansion.moves().get(job.machine().tag()),
+                job.options().unchanged().runs(),
+                job.candidate().runs(),
+                obstacle,
+                labour(job),
+                expansion.numbers().get(job.machine().tag()));
+    }
+
+    private static Outcome outcome(Job job) {
+        Options options = job.options();
+        if (options.group().leaveAlone()) {
+            return Outcome.LEFT_ALONE;
+        }
+        if (options.group().target().isEmpty()) {
+            return Outcome.NO_TARGET;
+        }
+        if (options.isOnTargetNow()) {
+            return job.isOpened() ? Outcome.DONOR : Outcome.ON_TARGET;
+        }
+        return job.isOpened() ? Outcome.REACHES_TARGET : Outcome.NOT_HELPED;
+    }
+
+    private static Optimality optimality(List<MachinePlan> machines, Spending spending, Proof proof) {
+        long onTarget = machines.stream()
+                .filter(machine -> machine.target().isPresent() && machine.obstacle().isEmpty())
+                .mapToLong(machine -> machine.target().get().weight())
+                .sum();
+        long cost = spending.total().minor();
+        return new Optimality(
+                onTarget,
+                onTarget + proof.missed().value() - proof.missed().bound(),
+                spending.total(),
+                new Money(Math.min(cost, proof.cost().bound()), spending.total().currency()),
+                proof.solver(),
+                proof.limits(),
+                false);
+    }
+}

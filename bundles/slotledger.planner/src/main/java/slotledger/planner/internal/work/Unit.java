@@ -1,0 +1,38 @@
+package slotledger.planner.internal.work;
+
+import java.util.Objects;
+import slotledger.model.machine.SlotContent;
+import slotledger.model.plan.Move;
+import slotledger.model.plan.Station;
+
+/** One thing on its way; where it goes may become known only later. */
+final class Unit {
+
+    private final SlotContent content;
+    private final Station from;
+    private Station to;
+
+    Unit(SlotContent content, Station from) {
+        this.content = Objects.requireNonNull(content, "content");
+        this.from = Objects.requireNonNull(from, "from");
+    }
+
+    SlotContent content() {
+        return content;
+    }
+
+    Station from() {
+        return from;
+    }
+
+    void goesTo(Station station) {
+        if (to != null) {
+            throw new IllegalStateException("The %s from %s must not go to two places.".formatted(content, from));
+        }
+        to = station;
+    }
+
+    Move move() {
+        return new Move(content, from, Objects.requireNonNull(to, "to"));
+    }
+}

@@ -1,0 +1,226 @@
+package slotledger.planner.internal;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import slotledger.model.board.Slot;
+import slotledger.model.machine.Machine;
+import slotledger.model.machine.Population;
+import slotledger.model.machine.SlotContent;
+import slotledger.model.module.ModuleKind;
+import slotledger.model.trade.Offer;
+import slotledger.model.trade.Supplier;
+import slotledger.model.verdict.Reason;
+import slotledger.model.verdict.Verdict;
+import slotledger.model.verdict.Weight;
+import slotledger.planner.PlanRequest;
+import slotledger.planner.internal.choice.Targets;
+import slotledger.rules.MemoryRules;
+import slotledger.rules.Setup;
+
+/** Tries every population of every machine with every order. Shares no code with the search of the planner. */
+final class BruteForce {
+
+    /** Weighted machines on target, minor units for all, moves. */
+    record Best(long weight, long cost, long moves) {
+        boolean isBeatenBy(long otherWeight, long otherCost, long otherMoves) {
+            if (otherWeight != weight) {
+                return otherWeight > weight;
+            }
+            return otherCost != cost ? otherCost < cost : otherMoves < moves;
+        }
+    }
+
+    private record Way(int[] in, int[] out, int moves, boolean onTarget) {
+    }
+
+    private final PlanRequest request;
+    private final MemoryRules rules;
+    private final List<ModuleKind> kinds = new ArrayList<>();
+    private final List<List<Way>> ways = new ArrayList<>();
+    private final Map<List<Integer>, Long> orders = new HashMap<>();
+    private Best best = new Best(-1, Long.MAX_VALUE, Long.MAX_VALUE);
+
+    BruteForce(PlanRequest request, MemoryRules rules) {
+        this.request = request;
+        this.rules = rules;
+        Set<ModuleKind> all = new HashSet<>();
+        request.market().offers().forEach(offer -> all.add(offer.kind()));
+        all.addAll(request.shelf().modules().keySet());
+        request.fleet().machines().forEach(machine -> all.addAll(machine.population().modules()));
+        kinds.addAll(all);
+    }
+
+    Best solve() {
+        for (Machine machine : request.fleet().machines()) {
+            List<Way> own = new ArrayList<>();
+            fill(machine, machine.population(), 0, own);
+            ways.add(own);
+        }
+        walk(0, new int[kinds.size()], new int[kinds.size()], 0, 0, 0);
+        return best;
+    }
+
+    private void fill(Machine machine, Population population, int socket, List<Way> own) {
+        List<Slot> sockets = request.fleet().boardOf(machine).sockets();
+        if (socket == sockets.size()) {
+            if (isAllowed(machine, population)) {
+                own.add(way(machine, population));
+            }
+            return;
+        }
+        String label = sockets.get(socket).label();
+        fill(machine, population.with(label, SlotContent.EMPTY), socket + 1, own);
+        for (ModuleKind kind : kinds) {
+            fill(machine, population.with(label, kind), socket + 1, own);
+        }
+    }
+
+    private boolean isAllowed(Machine machine, Population after) {
+        if (after.equals(machine.population())) {
+            return true;
+        }
+        boolean onTargetNow = isOnTarget(machine, machine.population());
+        if (request.policy().leaveAlone().covers(machine) || !isOnTarget(machine, after)
+                || onTargetNow && !(request.policy().harvest() && request.policy().reusePulled())) {
+            return false;
+        }
+        Verdict verdict = rules.judge(Setup.of(request.fleet(), machine).with(after));
+        for (Reason reason : verdict.reasons()) {
+            boolean touched = reason.slots().isEmpty() || reason.slots().stream()
+                    .anyMatch(slot -> !after.in(slot).equals(machine.population().in(slot)));
+            if (reason.weight() == Weight.BLOCKS || reason.weight() == Weight.UNKNOWN && touched) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private boolean isOnTarget(Machine machine, Population population) {
+        Setup setup = Setup.of(request.fleet(), machine).with(population);
+        return request.policy().target(machine.role())
+                .filter(target -> Targets.meets(target, setup, rules.operate(setup))).isPresent();
+    }
+
+    private Way way(Machine machine, Population after) {
+        int[] in = new int[kinds.size()];
+        int[] out = new int[kinds.size()];
+        after.contents().forEach((slot, content) -> {
+            if (!content.equals(machine.population().in(slot))) {
+                content.module().ifPresent(kind -> in[kinds.indexOf(kind)]++);
+                machine.population().in(slot).module().ifPresent(kind -> out[kinds.indexOf(kind)]++);
+            }
+        });
+        int moves = 0;
+        for (int kind = 0; kind < in.length; kind++) {
+            moves += Math.max(in[kind], out[kind]);
+            int within = Math.min(in[kind], out[kind]);
+            in[kind] -= within;
+            out[kind] -= within;
+        }
+        return new Way(in, out, moves, isOnTarget(machine, after));
+    }
+
+    private void walk(int machine, int[] in, int[] out, long weight, long labour, long moves) {
+        if (machine == ways.size()) {
+            List<Integer> needs = new ArrayList<>();
+            for (int kind = 0; kind < in.length; kind++) {
+                int own = request.shelf().count(kinds.get(kind)) + (request.policy().reusePulled() ? out[kind] : 0);
+                needs.add(Math.max(0, in[kind] - own));
+            }
+            long order = orders.computeIfAbsent(needs, this::cheapestOrder);
+            if (order != Long.MAX_VALUE && best.isBeatenBy(weight, labour + order, moves)) {
+                best = new Best(weight, labour + order, moves);
+            }
+            return;
+        }
+        Machine which = request.fleet().machines().get(machine);
+        for (Way way : ways.get(machine)) {
+            add(in, way.in(), 1);
+            add(out, way.out(), 1);
+            long work = way.moves() == 0 ? 0 : request.policy().perMachine().minor()
+                    + way.moves() * request.policy().perModule().minor();
+            long counts = way.onTarget() ? request.policy().target(which.role()).orElseThrow().weight() : 0;
+            walk(machine + 1, in, out, weight + counts, labour + work, moves + way.moves());
+            add(in, way.in(), -1);
+            add(out, way.out(), -1);
+        }
+    }
+
+    private static void add(int[] sum, int[] more, int sign) {
+        for (int i = 0; i < sum.length; i++) {
+            sum[i] += sign * more[i];
+        }
+    }
+
+    private long cheapestOrder(List<Integer> needs) {
+        return order(needs, 0, new int[request.market().offers().size()]);
+    }
+
+    /** Whether some machine that may be opened takes one or two modules of the kind; others are never bought. */
+    private boolean isOfUse(ModuleKind kind) {
+        return request.fleet().machines().stream().filter(this::mayBeOpened).anyMatch(machine -> {
+            Population empty = Population.empty(request.fleet().boardOf(machine));
+            Setup setup = Setup.of(request.fleet(), machine);
+            return rules.weigh(setup.with(empty.with("A1", kind))).compareTo(Weight.UNKNOWN) < 0
+                    || rules.weigh(setup.with(empty.with("A1", kind).with("B1", kind))).compareTo(Weight.UNKNOWN) < 0;
+        });
+    }
+
+    private boolean mayBeOpened(Machine machine) {
+        boolean harvest = request.policy().harvest() && request.policy().reusePulled();
+        return request.policy().target(machine.role()).isPresent()
+                && (harvest || !isOnTarget(machine, machine.population()));
+    }
+
+    private long order(List<Integer> needs, int offer, int[] packs) {
+        List<Offer> offers = request.market().offers();
+        if (offer == offers.size()) {
+            return price(needs, packs);
+        }
+        long cheapest = Long.MAX_VALUE;
+        int most = isOfUse(offers.get(offer).kind()) ? Math.min(12, offers.get(offer).stock().orElse(12)) : 0;
+        for (int count = 0; count <= most; count++) {
+            packs[offer] = count;
+            cheapest = Math.min(cheapest, order(needs, offer + 1, packs));
+        }
+        packs[offer] = 0;
+        return cheapest;
+    }
+
+    private long price(List<Integer> needs, int[] packs) {
+        for (int kind = 0; kind < kinds.size(); kind++) {
+            int bought = 0;
+            for (int i = 0; i < packs.length; i++) {
+                Offer offer = request.market().offers().get(i);
+                bought += offer.kind().equals(kinds.get(kind)) ? packs[i] * offer.packSize() : 0;
+            }
+            double wanted = Math.ceil(needs.get(kind) * (100 + request.policy().sparePercent()) / 100.0);
+            if (bought < wanted) {
+                return Long.MAX_VALUE;
+            }
+        }
+        long sum = 0;
+        for (Supplier supplier : request.market().suppliers().values()) {
+            long value = 0;
+            boolean used = false;
+            for (int i = 0; i < packs.length; i++) {
+                Offer offer = request.market().offers().get(i);
+                if (offer.supplier().equals(supplier.name()) && packs[i] > 0) {
+                    value += packs[i] * offer.perPack(packs[i]).minor();
+                    used = true;
+                }
+            }
+            if (used && supplier.minimum().isPresent() && value < supplier.minimum().get().minor()) {
+                return Long.MAX_VALUE;
+            }
+            boolean free = supplier.freeFrom().isPresent() && value >= supplier.freeFrom().get().minor();
+            sum += value + (used && !free ? supplier.shipping().map(money -> money.minor()).orElse(0L) : 0);
+        }
+        boolean tooDear = request.policy().budget().isPresent() && sum > request.policy().budget().get().minor();
+        return tooDear ? Long.MAX_VALUE : sum;
+    }
+}

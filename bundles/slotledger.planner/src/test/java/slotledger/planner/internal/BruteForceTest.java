@@ -1,0 +1,111 @@
+package slotledger.planner.internal;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import slotledger.model.board.Board;
+import slotledger.model.module.Form;
+import slotledger.model.module.Generation;
+import slotledger.model.module.ModuleKind;
+import slotledger.model.plan.Plan;
+import slotledger.model.plan.Station;
+import slotledger.model.task.Progress;
+import slotledger.model.unit.Capacity;
+import slotledger.planner.PlanRequest;
+import slotledger.planner.PlannerException;
+import slotledger.planner.internal.milp.CpSatSolver;
+
+class BruteForceTest {
+
+    private static final int FLEETS = 400;
+
+    @Test
+    void smallFleetsGetTheBestPlanOfAll() throws PlannerException {
+        int helped = 0;
+        int missed = 0;
+        int bought = 0;
+        int pulled = 0;
+        for (int seed = 1; seed <= FLEETS; seed++) {
+            PlanRequest request = fleet(new Random(seed));
+            Plan plan = new Planning(new PlainRules(), new CpSatSolver(60)).plan(request, Progress.NONE);
+            BruteForce.Best best = new BruteForce(request, new PlainRules()).solve();
+            long moves = plan.machines().stream().mapToLong(machine -> machine.moves().size()).sum();
+            assertEquals(best, new BruteForce.Best(
+                    plan.optimality().weightOnTarget(), plan.spending().total().minor(), moves), "fleet " + seed);
+            assertTrue(plan.optimality().isProven(), "fleet " + seed);
+            helped += plan.work().isEmpty() ? 0 : 1;
+            missed += plan.machines().stream().anyMatch(machine -> machine.obstacle().isPresent()) ? 1 : 0;
+            bought += plan.purchases().isEmpty() ? 0 : 1;
+            pulled += plan.work().stream().anyMatch(machine -> machine.moves().stream().anyMatch(move ->
+                    move.from() instanceof Station.InSlot from
+                            && move.to() instanceof Station.InSlot to
+                            && !from.machine().equals(to.machine()))) ? 1 : 0;
+        }
+        System.out.printf("%d fleets: %d with work, %d with obstacles, %d with an order, %d with modules passed on%n",
+                FLEETS, helped, missed, bought, pulled);
+        assertTrue(helped > FLEETS / 2 && missed > FLEETS / 10 && bought > FLEETS / 4 && pulled > FLEETS / 20);
+    }
+
+    static PlanRequest fleet(Random random) {
+        Fixtures made = new Fixtures();
+        List<ModuleKind> kinds = new ArrayList<>(List.of(
+                Fixtures.kind(4), Fixtures.kind(8), Fixtures.kind(Generation.DDR4, 4, 2133),
+                ModuleKind.of(Generation.DDR4, Form.DIMM, Capacity.ofGiB(2)),
+                Fixtures.kind(Generation.DDR3, 8, 1600)));
+        Collections.shuffle(kinds, random);
+        kinds = kinds.subList(0, 2 + random.nextInt(3));
+        if (kinds.stream().noneMatch(kind -> kind.equals(Fixtures.kind(8)))) {
+            kinds.set(0, Fixtures.kind(8));
+        }
+        List<Board> boards = List.of(
+                made.board("one", 2, 8, 16, 1),
+                made.board("two", 2, 4, 8, 1),
+                made.board("three", 2, 8, 16, 2));
+        int machines = 3 + random.nextInt(kinds.size() > 3 ? 2 : 3);
+        for (int i = 0; i < machines; i++) {
+            ModuleKind[] now = {pick(kinds, random), pick(kinds, random)};
+            made.machine("M" + i, boards.get(random.nextInt(3)), "role" + random.nextInt(2), now);
+        }
+        made.target("role0", 6 + 2 * random.nextInt(6), 1 + random.nextInt(3));
+        made.target("role1", 8, 1 + random.nextInt(2));
+        int offers = 1 + random.nextInt(4);
+        for (int i = 0; i < offers; i++) {
+            ModuleKind kind = kinds.get(random.nextInt(kinds.size()));
+            int price = 500 + random.nextInt(4000);
+            int stock = random.nextInt(3) == 0 ? random.nextInt(4) : -1;
+            int[] prices = random.nextInt(3) == 0
+                    ? new int[] {1, price, 2 + random.nextInt(3), price * 3 / 4} : new int[] {1, price};
+            made.offer("S" + random.nextInt(2), kind, 1 + random.nextInt(2), stock, prices);
+        }
+        for (String supplier : List.copyOf(made.suppliers.keySet())) {
+            if (random.nextInt(2) == 0) {
+                made.terms(supplier, random.nextInt(900), random.nextBoolean() ? 3000 + random.nextInt(4000) : -1,
+                        random.nextInt(3) == 0 ? random.nextInt(5000) : -1);
+            }
+        }
+        for (ModuleKind kind : kinds) {
+            if (random.nextInt(3) == 0) {
+                made.shelf.put(kind, 1 + random.nextInt(2));
+            }
+        }
+        made.budget = random.nextInt(2) == 0
+                ? Optional.of(Fixtures.eur(random.nextInt(12_000))) : Optional.empty();
+        made.perMachine = random.nextInt(2) * 700;
+        made.perModule = random.nextInt(2) * 150;
+        made.sparePercent = random.nextInt(2) * 10;
+        made.reusePulled = random.nextInt(4) > 0;
+        made.harvest = random.nextInt(2) == 0;
+        return made.request();
+    }
+
+    private static ModuleKind pick(List<ModuleKind> kinds, Random random) {
+        int chosen = random.nextInt(kinds.size() + 1);
+        return chosen == kinds.size() ? null : kinds.get(chosen);
+    }
+}

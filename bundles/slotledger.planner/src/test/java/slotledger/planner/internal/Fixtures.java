@@ -1,0 +1,155 @@
+package slotledger.planner.internal;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Currency;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import slotledger.model.board.Binding;
+import slotledger.model.board.Board;
+import slotledger.model.board.BoardForm;
+import slotledger.model.board.BoardId;
+import slotledger.model.board.Channel;
+import slotledger.model.board.EccOutcome;
+import slotledger.model.board.Fill;
+import slotledger.model.board.Interleave;
+import slotledger.model.board.Slot;
+import slotledger.model.board.SlotUse;
+import slotledger.model.board.Takes;
+import slotledger.model.finding.Place;
+import slotledger.model.machine.AssetTag;
+import slotledger.model.machine.Fleet;
+import slotledger.model.machine.Machine;
+import slotledger.model.machine.Population;
+import slotledger.model.machine.Whereabouts;
+import slotledger.model.module.Form;
+import slotledger.model.module.Generation;
+import slotledger.model.module.ModuleKind;
+import slotledger.model.source.Ground;
+import slotledger.model.source.Source;
+import slotledger.model.trade.Market;
+import slotledger.model.trade.Offer;
+import slotledger.model.trade.Policy;
+import slotledger.model.trade.PriceStep;
+import slotledger.model.trade.Shelf;
+import slotledger.model.trade.Supplier;
+import slotledger.model.trade.Target;
+import slotledger.model.unit.Capacity;
+import slotledger.model.unit.Money;
+import slotledger.model.unit.Rate;
+import slotledger.planner.PlanRequest;
+
+/** Short ways to write fleets, offers and policies of tests; grows a request bit by bit. */
+final class Fixtures {
+
+    static final Currency EUR = Currency.getInstance("EUR");
+    static final LocalDate DAY = LocalDate.of(2026, 3, 2);
+
+    final List<Machine> machines = new ArrayList<>();
+    final Map<BoardId, Board> boards = new LinkedHashMap<>();
+    final List<Offer> offers = new ArrayList<>();
+    final Map<String, Supplier> suppliers = new LinkedHashMap<>();
+    final Map<ModuleKind, Integer> shelf = new LinkedHashMap<>();
+    final List<Target> targets = new ArrayList<>();
+    final Map<String, Money> centreBudgets = new LinkedHashMap<>();
+    Optional<Money> budget = Optional.empty();
+    int perMachine = 500;
+    int perModule = 100;
+    int sparePercent;
+    boolean reusePulled = true;
+    boolean harvest;
+    Policy.LeaveAlone leaveAlone = Policy.LeaveAlone.NONE;
+
+    static ModuleKind kind(int gib) {
+        return kind(Generation.DDR4, gib, 2666);
+    }
+
+    static ModuleKind kind(Generation generation, int gib, int rate) {
+        return ModuleKind.of(generation, Form.DIMM, Capacity.ofGiB(gib)).with(Rate.of(rate));
+    }
+
+    static Money eur(long minor) {
+        return new Money(minor, EUR);
+    }
+
+    /** A DDR4 board with two channels; slots A1, B1, A2, B2 and so on. */
+    Board board(String id, int slots, int largestModule, int largestTotal, int setSize) {
+        List<Slot> made = new ArrayList<>();
+        List<String> order = new ArrayList<>();
+        for (int i = 0; i < slots; i++) {
+            String channel = i % 2 == 0 ? "A" : "B";
+            String label = channel + (i / 2 + 1);
+            made.add(new Slot(label, channel, i / 2 + 1, SlotUse.SOCKET, 0, i, Optional.empty(), Optional.empty()));
+            order.add(label);
+        }
+        Takes takes = new Takes(Set.of(), Generation.DDR4, Set.of(Form.DIMM), Set.of(), EccOutcome.UNKNOWN, Set.of(),
+                Set.of(), Optional.empty(), Optional.of(Capacity.ofGiB(largestModule)), Set.of(), Optional.empty(),
+                Optional.empty(), OptionalInt.empty(), OptionalInt.empty());
+        Board board = new Board(new BoardId(id), "Orrin", id, List.of(), BoardForm.DESKTOP, 1, List.of(),
+                List.of(new Channel("A", 1), new Channel("B", 1)), made, List.of(takes),
+                Optional.of(Capacity.ofGiB(largestTotal)),
+                new Fill(order, List.of(), Binding.RECOMMENDED, false, setSize, false), Interleave.FLEXIBLE, List.of(),
+                List.of(), Source.of(Ground.MEMORY), Map.of());
+        boards.put(board.id(), board);
+        return board;
+    }
+
+    /** A machine; kinds from the first slot on, null for an empty one. */
+    Machine machine(String tag, Board board, String role, ModuleKind... kinds) {
+        return machine(tag, board, role, "", kinds);
+    }
+
+    Machine machine(String tag, Board board, String role, String costCentre, ModuleKind... kinds) {
+        Population population = Population.empty(board);
+        for (int i = 0; i < kinds.length; i++) {
+            if (kinds[i] != null) {
+                population = population.with(board.slots().get(i).label(), kinds[i]);
+            }
+        }
+        Machine machine = new Machine(new AssetTag(tag), "", new Whereabouts("Main", "Room " + tag.charAt(0)), costCentre,
+                role, board.id(), 1, Optional.empty(), Optional.empty(), population, Place.NOWHERE);
+        machines.add(machine);
+        return machine;
+    }
+
+    Offer offer(String supplier, ModuleKind kind, int packSize, int stock, int... prices) {
+        suppliers.computeIfAbsent(supplier,
+                name -> new Supplier(name, Optional.empty(), Optional.empty(), Optional.empty()));
+        List<PriceStep> steps = new ArrayList<>();
+        for (int i = 0; i < prices.length; i += 2) {
+            steps.add(new PriceStep(prices[i], eur(prices[i + 1])));
+        }
+        String part = "P" + (offers.size() + 1);
+        Offer offer = new Offer(supplier + "/" + part, supplier, part, kind, packSize, steps,
+                stock < 0 ? OptionalInt.empty() : OptionalInt.of(stock), OptionalInt.empty(), Optional.empty(),
+                Optional.empty(), Place.NOWHERE);
+        offers.add(offer);
+        return offer;
+    }
+
+    void terms(String name, long shipping, long freeFrom, long minimum) {
+        suppliers.put(name, new Supplier(name, some(shipping), some(freeFrom), some(minimum)));
+    }
+
+    private static Optional<Money> some(long minor) {
+        return minor < 0 ? Optional.empty() : Optional.of(eur(minor));
+    }
+
+    void target(String role, int gib, int weight) {
+        targets.add(new Target(role, Capacity.ofGiB(gib), false, false, Optional.empty(), weight));
+    }
+
+    Policy policy() {
+        return new Policy(EUR, targets, budget, centreBudgets, eur(perMachine), eur(perModule), sparePercent, true,
+                reusePulled, harvest, leaveAlone);
+    }
+
+    PlanRequest request() {
+        return new PlanRequest("test", new Fleet(machines, boards), new Market(offers, suppliers),
+                new Shelf(shelf, Map.of()), policy(), DAY);
+    }
+}
