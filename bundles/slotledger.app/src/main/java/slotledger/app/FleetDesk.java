@@ -2,9 +2,10 @@ package slotledger.app;
 
 import java.nio.file.Path;
 import java.util.List;
-import slotledger.export.PlanBook;
 import slotledger.model.machine.Machine;
 import slotledger.model.machine.Population;
+import slotledger.model.module.ModuleKind;
+import slotledger.model.plan.Plan;
 import slotledger.model.proof.Proof;
 import slotledger.model.task.Progress;
 import slotledger.model.verdict.Operation;
@@ -30,21 +31,32 @@ public interface FleetDesk {
     Operation operate(Survey survey, Machine machine);
 
     /** Plans the fleet, and checks every machine of the plan with the rules again. */
-    PlanBook plan(Survey survey, Progress progress) throws DeskException;
+    Plan plan(Survey survey, Progress progress) throws DeskException;
 
     /**
-     * Writes everything that comes out of a plan into a new folder, whole or not at all.
+     * Which module kind is meant: an offer's id or part number, or what stands on a label.
+     *
+     * @throws DeskException where the text is neither; the message says which part was not understood
+     */
+    ModuleKind moduleKind(Survey survey, String text) throws DeskException;
+
+    /** What the rules say of a module kind in each socket of a machine, alone changed, and in all sockets at once. */
+    List<Trial> tryModule(Survey survey, Machine machine, ModuleKind kind);
+
+    /**
+     * Writes everything that comes out of a plan into a new folder, the findings among it, whole or not at all.
      *
      * @param force replaces what an earlier run wrote there
      * @return the files, in the order a person would open them
      */
-    List<Path> export(PlanBook book, Path folder, boolean force, Progress progress) throws DeskException;
+    List<Path> export(Survey survey, Plan plan, Path folder, boolean force, Progress progress)
+            throws DeskException;
 
     /** Writes the inventories with notes on the cells that have findings. */
     void writeFindings(Survey survey, Path file, boolean force) throws DeskException;
 
-    /** Reads back the plan in a file, with the boards of a project to print it again. */
-    PlanBook reopen(Path planFile, Survey survey) throws DeskException;
+    /** Reads back the plan in a file; the survey must know its boards, so that it can be printed again. */
+    Plan reopen(Path planFile, Survey survey) throws DeskException;
 
     /**
      * Compares an inventory taken after the work with a plan.

@@ -3,11 +3,11 @@ package slotledger.app;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import slotledger.catalog.Catalog;
-import slotledger.intake.Reading;
+import slotledger.model.board.Board;
 import slotledger.model.finding.Finding;
 import slotledger.model.machine.Fleet;
 import slotledger.model.observed.ObservedMachine;
+import slotledger.model.observed.TableUse;
 import slotledger.model.trade.Market;
 import slotledger.model.trade.Policy;
 import slotledger.model.trade.Shelf;
@@ -18,7 +18,7 @@ import slotledger.model.trade.Shelf;
  * @param project    the files
  * @param columns    how the columns of every table were understood
  * @param observed   how many machines the inventories list
- * @param catalog    the boards
+ * @param boards     the catalog, by id
  * @param fleet      machines whose board is known
  * @param unresolved machines that can't be judged
  * @param market     offers
@@ -28,9 +28,9 @@ import slotledger.model.trade.Shelf;
  */
 public record Survey(
         Project project,
-        List<Reading.TableUse> columns,
+        List<TableUse> columns,
         int observed,
-        Catalog catalog,
+        List<Board> boards,
         Fleet fleet,
         List<ObservedMachine> unresolved,
         Market market,
@@ -41,7 +41,7 @@ public record Survey(
     public Survey {
         Objects.requireNonNull(project, "project");
         columns = List.copyOf(columns);
-        Objects.requireNonNull(catalog, "catalog");
+        boards = List.copyOf(boards);
         Objects.requireNonNull(fleet, "fleet");
         unresolved = List.copyOf(unresolved);
         Objects.requireNonNull(market, "market");

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import slotledger.model.finding.Finding;
+import slotledger.model.module.ModuleKind;
 import slotledger.model.observed.ObservedFleet;
 import slotledger.model.task.Progress;
 import slotledger.model.trade.Market;
@@ -28,6 +29,9 @@ public interface Intake {
     Reading<Shelf> readShelf(List<Path> files, Progress progress) throws IntakeException;
 
     Reading<Policy> readPolicy(Path file) throws IntakeException;
+
+    /** Reads what stands on a module's label or in a list ("8GB 2Rx8 PC4-2400T-SE1"); empty where no capacity is told. */
+    Reading<Optional<ModuleKind>> readModule(String text);
 
     /** Writes an annotated copy of what was read of the inventories: the sheets with notes on the cells concerned. */
     void writeFindings(List<Path> files, List<Finding> findings, Path target)

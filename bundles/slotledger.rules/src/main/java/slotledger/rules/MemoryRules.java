@@ -1,5 +1,6 @@
 package slotledger.rules;
 
+import java.util.List;
 import slotledger.model.verdict.Operation;
 import slotledger.model.verdict.Verdict;
 import slotledger.model.verdict.Weight;
@@ -15,4 +16,9 @@ public interface MemoryRules {
 
     /** The verdict with a reason for every rule that has something to say, passed rules among them. */
     Verdict judge(Setup setup);
+
+    /** What a person can read about each rule, by id; empty where there is nothing to read. */
+    default List<RulePage> pages() {
+        return List.of();
+    }
 }

@@ -25,6 +25,8 @@ public final class Start {
     public static void main(String[] arguments) throws URISyntaxException {
         Path jar = Path.of(Start.class.getProtectionDomain().getCodeSource().getLocation().toURI());
         Path product = jar.getParent().getParent();
+        System.getProperties().putIfAbsent("java.util.logging.config.file",
+                product.resolve("configuration").resolve("logging.properties").toString());
         Path configuration = new ConfigurationArea(System.getProperties(), System.getenv()).choose(product);
         Main.main(launcherArguments(configuration, arguments).toArray(new String[0]));
     }

@@ -14,7 +14,7 @@ public final class CommandLineApplication implements IApplication {
     private static final String MARK = "=";
 
     /** Components are ready when the application starts; the time is for a machine that swaps. */
-    private static final long PATIENCE_MS = 10_000;
+    private static final long PATIENCE_MS = 3_000;
 
     @Override
     public Object start(IApplicationContext context) throws InterruptedException {

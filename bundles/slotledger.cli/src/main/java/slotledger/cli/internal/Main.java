@@ -1,29 +1,66 @@
 package slotledger.cli.internal;
 
+import java.io.PrintWriter;
 import org.osgi.framework.FrameworkUtil;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
+import org.osgi.service.component.annotations.Reference;
+import picocli.CommandLine;
+import slotledger.app.DeskException;
+import slotledger.app.FleetDesk;
+import slotledger.model.task.CancelledException;
 
 /** The command line as a component: what it needs of the other bundles comes through its constructor. */
 @Component(service = Main.class)
 public final class Main {
 
-    static final int EXIT_OK = 0;
-    static final int EXIT_USAGE = 2;
-    /** As sysexits.h has it: an internal error (EX_SOFTWARE). */
-    static final int EXIT_BROKEN = 70;
+    /** For an installation that is not complete. */
+    static final int EXIT_BROKEN = ExitCode.BROKEN.number();
+
+    private final FleetDesk desk;
 
     @Activate
-    public Main() {
+    public Main(@Reference FleetDesk desk) {
+        this.desk = desk;
     }
 
     /** Runs one command and returns the exit code. */
     int run(String[] arguments) {
-        if (arguments.length == 1 && arguments[0].equals("--version")) {
-            System.out.println("slotledger " + FrameworkUtil.getBundle(Main.class).getVersion());
-            return EXIT_OK;
-        }
-        System.err.println("Unknown: " + String.join(" ", arguments));
-        return EXIT_USAGE;
+        return run(arguments, Console.standard());
+    }
+
+    int run(String[] arguments, Console console) {
+        CommandLine line = new CommandLine(new RootCommand(), new CommandFactory(desk, console));
+        line.setOut(new PrintWriter(console.out(), true));
+        line.setErr(new PrintWriter(console.err(), true));
+        line.setUsageHelpAutoWidth(console.isTerminal());
+        line.setExecutionExceptionHandler((problem, command, parsed) -> {
+            if (problem instanceof DeskException known) {
+                console.complain(known.getMessage());
+                return code(known.trouble()).number();
+            }
+            if (problem instanceof CancelledException) {
+                console.complain("Stopped; nothing was written.");
+                return ExitCode.CANCELLED.number();
+            }
+            console.complain("A fault in Slotledger itself. Please report what follows and what you did.");
+            problem.printStackTrace(console.err());
+            return ExitCode.BROKEN.number();
+        });
+        return line.execute(arguments);
+    }
+
+    private static ExitCode code(DeskException.Trouble trouble) {
+        return switch (trouble) {
+            case INPUT -> ExitCode.INPUT;
+            case EXISTS -> ExitCode.EXISTS;
+            case OUTPUT -> ExitCode.OUTPUT;
+            case PLAN -> ExitCode.PLAN;
+        };
+    }
+
+    static String version() {
+        var bundle = FrameworkUtil.getBundle(Main.class);
+        return bundle == null ? "unpacked" : bundle.getVersion().toString();
     }
 }

@@ -29,7 +29,8 @@ final class MissingParts {
     }
 
     private Stream<String> unsatisfied() {
-        ServiceReference<ServiceComponentRuntime> reference = bundles.getServiceReference(ServiceComponentRuntime.class);
+        ServiceReference<ServiceComponentRuntime> reference =
+                bundles.getServiceReference(ServiceComponentRuntime.class);
         if (reference == null) {
             return Stream.of("the component runtime is missing");
         }

@@ -21,6 +21,7 @@ import org.osgi.framework.BundleContext;
 import org.osgi.framework.BundleException;
 import org.osgi.framework.Constants;
 import org.osgi.framework.FrameworkListener;
+import org.osgi.framework.startlevel.BundleStartLevel;
 import org.osgi.framework.wiring.FrameworkWiring;
 
 /**
@@ -132,14 +133,18 @@ final class DropIns {
             return;
         }
         try {
-            bundle.start(Bundle.START_ACTIVATION_POLICY);
+            int level = context.getBundle().adapt(BundleStartLevel.class).getStartLevel();
+            bundle.adapt(BundleStartLevel.class).setStartLevel(level);
+            // Only for this run: the next one must not start a jar that is gone by then.
+            bundle.start(Bundle.START_TRANSIENT | Bundle.START_ACTIVATION_POLICY);
         } catch (BundleException e) {
             complain(folder.resolve(bundle.getLocation().substring(PREFIX.length())), e);
         }
     }
 
     private static void complain(Path jar, BundleException e) {
-        LOG.log(Level.WARNING, "The drop-in {0} can''t be used: {1}", new Object[] {jar, e.getMessage()});
+        String why = e.getCause() == null ? e.getMessage() : e.getMessage() + " " + e.getCause().getMessage();
+        LOG.log(Level.WARNING, "The drop-in {0} can''t be used: {1}", new Object[] {jar, why});
     }
 
     private static String mark(Path jar) throws IOException {

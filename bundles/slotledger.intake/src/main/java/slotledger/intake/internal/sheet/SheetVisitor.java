@@ -15,6 +15,15 @@ public interface SheetVisitor {
     void startSheet(String name, boolean hidden);
 
     /**
+     * The row told next is one a person does not see: hidden by hand or by a filter.
+     *
+     * @param number 1-based row
+     */
+    default void hiddenRow(int number) {
+        // most readers take hidden rows like any other
+    }
+
+    /**
      * A row that holds something.
      *
      * @param number 1-based row, or line in a text file

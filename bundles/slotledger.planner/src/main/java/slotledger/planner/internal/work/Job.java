@@ -6,7 +6,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-
 import slotledger.model.machine.Machine;
 import slotledger.model.module.ModuleKind;
 import slotledger.planner.internal.choice.Candidate;

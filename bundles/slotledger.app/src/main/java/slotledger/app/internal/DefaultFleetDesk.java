@@ -1,0 +1,230 @@
+package slotledger.app.internal;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.osgi.service.component.annotations.Activate;
+import org.osgi.service.component.annotations.Component;
+import org.osgi.service.component.annotations.Reference;
+import org.osgi.service.component.annotations.ReferencePolicyOption;
+import slotledger.app.DeskException;
+import slotledger.app.DeskException.Trouble;
+import slotledger.app.FleetDesk;
+import slotledger.app.Project;
+import slotledger.app.Survey;
+import slotledger.app.Trial;
+import slotledger.catalog.CatalogReader;
+import slotledger.catalog.FleetResolver;
+import slotledger.catalog.ResolvedFleet;
+import slotledger.export.ExportException;
+import slotledger.export.PlanBook;
+import slotledger.export.PlanFiles;
+import slotledger.export.spi.PlanExporter;
+import slotledger.intake.Intake;
+import slotledger.intake.IntakeException;
+import slotledger.intake.Reading;
+import slotledger.model.board.Board;
+import slotledger.model.board.BoardId;
+import slotledger.model.finding.Finding;
+import slotledger.model.machine.Machine;
+import slotledger.model.machine.Population;
+import slotledger.model.module.ModuleKind;
+import slotledger.model.plan.MachinePlan;
+import slotledger.model.plan.Plan;
+import slotledger.model.proof.Proof;
+import slotledger.model.task.Progress;
+import slotledger.model.trade.Offer;
+import slotledger.model.trade.Policy;
+import slotledger.model.verdict.Operation;
+import slotledger.model.verdict.Verdict;
+import slotledger.planner.FleetPlanner;
+import slotledger.planner.PlanRequest;
+import slotledger.planner.PlannerException;
+import slotledger.rules.MemoryRules;
+import slotledger.rules.Setup;
+
+/** Orders the steps of the other bundles. */
+@Component
+public final class DefaultFleetDesk implements FleetDesk {
+
+    private final Intake intake;
+    private final Surveyor surveyor;
+    private final MemoryRules rules;
+    private final FleetPlanner planner;
+    private final PlanFiles files;
+    private final List<PlanExporter> exporters;
+
+    @Activate
+    public DefaultFleetDesk(
+            @Reference Intake intake,
+            @Reference CatalogReader catalogs,
+            @Reference FleetResolver resolver,
+            @Reference MemoryRules rules,
+            @Reference FleetPlanner planner,
+            @Reference PlanFiles files,
+            @Reference(policyOption = ReferencePolicyOption.GREEDY) List<PlanExporter> exporters) {
+        this.intake = intake;
+        this.surveyor = new Surveyor(intake, catalogs, resolver);
+        this.rules = rules;
+        this.planner = planner;
+        this.files = files;
+        this.exporters = exporters.stream().sorted(Comparator.comparing(PlanExporter::name)).toList();
+    }
+
+    @Override
+    public Project open(Path folder) throws DeskException {
+        return ProjectFiles.in(folder, LocalDate.now());
+    }
+
+    @Override
+    public Survey survey(Project project, Progress progress) throws DeskException {
+        return surveyor.survey(project, progress);
+    }
+
+    @Override
+    public Verdict judge(Survey survey, Machine machine, Population population) {
+        return rules.judge(Setup.of(survey.fleet(), machine).with(population));
+    }
+
+    @Override
+    public Operation operate(Survey survey, Machine machine) {
+        return rules.operate(Setup.of(survey.fleet(), machine));
+    }
+
+    @Override
+    public Plan plan(Survey survey, Progress progress) throws DeskException {
+        Policy policy = survey.policy().orElseThrow(() -> new DeskException(Trouble.INPUT,
+                "The project " + survey.project().title() + " has no policy, so there is no target to plan for. "
+                        + "Add a file whose name begins with \"policy\"; the command \"template\" writes one to fill in."));
+        try {
+            Plan plan = planner.plan(new PlanRequest(survey.project().title(), survey.fleet(), survey.market(),
+                    survey.shelf(), policy, survey.project().date()), progress);
+            new PlanCheck(rules).check(plan, survey.fleet());
+            return plan;
+        } catch (PlannerException problem) {
+            throw new DeskException(Trouble.PLAN, problem.getMessage(), problem);
+        }
+    }
+
+    @Override
+    public ModuleKind moduleKind(Survey survey, String text) throws DeskException {
+        Optional<Offer> offer = survey.market().offers().stream()
+                .filter(each -> each.id().equalsIgnoreCase(text) || each.part().equalsIgnoreCase(text))
+                .findFirst();
+        if (offer.isPresent()) {
+            return offer.get().kind();
+        }
+        Reading<Optional<ModuleKind>> reading = intake.readModule(text);
+        return reading.value().orElseThrow(() -> new DeskException(Trouble.INPUT, "No module is meant by \"" + text
+                + "\": it is no offer's id or part number, and can't be read as a label such as "
+                + "\"8 GB DDR4-2666 SO-DIMM 1Rx8\"."));
+    }
+
+    @Override
+    public List<Trial> tryModule(Survey survey, Machine machine, ModuleKind kind) {
+        return new Trials(rules, survey.fleet(), machine).of(kind);
+    }
+
+    @Override
+    public List<Path> export(Survey survey, Plan plan, Path folder, boolean force, Progress progress)
+            throws DeskException {
+        PlanBook book = new PlanBook(
+                plan, boards(survey), survey.market(), survey.unresolved(), survey.findings());
+        try (OutputFolder output = OutputFolder.prepare(folder, force)) {
+            List<Path> made = new ArrayList<>();
+            for (PlanExporter exporter : exporters) {
+                progress.check();
+                progress.step("Writing " + exporter.name(), -1);
+                made.addAll(exporter.write(book, output.work(), progress));
+            }
+            progress.step("Writing findings", -1);
+            Path findings = output.work().resolve("findings.xlsx");
+            intake.writeFindings(survey.project().inventories(), survey.findings(), findings);
+            made.add(findings);
+            return output.publish(made);
+        } catch (ExportException | IntakeException problem) {
+            throw new DeskException(Trouble.OUTPUT, problem.getMessage(), problem);
+        }
+    }
+
+    @Override
+    public void writeFindings(Survey survey, Path file, boolean force) throws DeskException {
+        mayWrite(file, force);
+        try {
+            intake.writeFindings(survey.project().inventories(), survey.findings(), file);
+        } catch (IntakeException problem) {
+            throw new DeskException(Trouble.OUTPUT, problem.getMessage(), problem);
+        }
+    }
+
+    @Override
+    public Plan reopen(Path planFile, Survey survey) throws DeskException {
+        Plan plan = readPlan(planFile);
+        Map<BoardId, Board> boards = boards(survey);
+        for (MachinePlan each : plan.machines()) {
+            if (!boards.containsKey(each.machine().board())) {
+                throw new DeskException(Trouble.INPUT, "The plan " + planFile + " needs the board "
+                        + each.machine().board() + " of machine " + each.machine().tag()
+                        + ", which the project's boards do not have. Add its board file.");
+            }
+        }
+        return plan;
+    }
+
+    private static Map<BoardId, Board> boards(Survey survey) {
+        return survey.boards().stream().collect(Collectors.toMap(Board::id, Function.identity()));
+    }
+
+    @Override
+    public Proof prove(Path planFile, List<Path> inventories, Project project, Progress progress)
+            throws DeskException {
+        Plan plan = readPlan(planFile);
+        List<Finding> findings = new ArrayList<>();
+        ResolvedFleet after = surveyor.inventory(inventories, project, findings, progress);
+        return new ProofMaker(rules).prove(plan, after, findings, project.date());
+    }
+
+    @Override
+    public void writeProof(Proof proof, Path file, boolean force) throws DeskException {
+        mayWrite(file, force);
+        try {
+            files.writeProof(proof, file);
+        } catch (ExportException problem) {
+            throw new DeskException(Trouble.OUTPUT, problem.getMessage(), problem);
+        }
+    }
+
+    @Override
+    public List<Path> writeTemplates(Path folder, boolean force) throws DeskException {
+        try (OutputFolder output = OutputFolder.prepare(folder, force)) {
+            return output.publish(intake.writeTemplates(output.work()));
+        } catch (IntakeException problem) {
+            throw new DeskException(Trouble.OUTPUT, problem.getMessage(), problem);
+        }
+    }
+
+    private Plan readPlan(Path planFile) throws DeskException {
+        try {
+            return files.readPlan(planFile);
+        } catch (ExportException problem) {
+            throw new DeskException(Trouble.INPUT, problem.getMessage(), problem);
+        }
+    }
+
+    private static void mayWrite(Path file, boolean force) throws DeskException {
+        if (Files.isDirectory(file)) {
+            throw new DeskException(Trouble.EXISTS, file + " is a folder, but a file name is needed.");
+        }
+        if (Files.exists(file) && !force) {
+            throw new DeskException(Trouble.EXISTS,
+                    "The file " + file + " exists already. Choose another name, or say --force to replace it.");
+        }
+    }
+}

@@ -1,0 +1,48 @@
+package slotledger.app.internal;
+
+import java.util.Optional;
+import java.util.OptionalInt;
+import slotledger.model.machine.SlotContent;
+import slotledger.model.module.ModuleKind;
+import slotledger.model.unit.Rate;
+
+/**
+ * Whether what an inventory found can be what was planned. Inventories know less than a plan, so every fact that both
+ * know must agree, and the capacity always. The rate is the exception: many inventories list the rate a module runs at,
+ * not the one it is rated for, so the planned running rate is as good.
+ */
+final class KindMatch {
+
+    private final Optional<Rate> runsAt;
+
+    KindMatch(Optional<Rate> runsAt) {
+        this.runsAt = runsAt;
+    }
+
+    boolean matches(SlotContent planned, SlotContent found) {
+        if (planned instanceof SlotContent.Holds want && found instanceof SlotContent.Holds have) {
+            return matches(want.kind(), have.kind());
+        }
+        // Firmware can't see fillers: an inventory lists their slots as empty.
+        return planned.equals(found) || planned instanceof SlotContent.Filled && found.isEmpty();
+    }
+
+    private boolean matches(ModuleKind planned, ModuleKind found) {
+        return planned.capacity().equals(found.capacity())
+                && agree(planned.generation(), found.generation())
+                && agree(planned.form(), found.form())
+                && agree(planned.ranks(), found.ranks())
+                && agree(planned.chipWidth(), found.chipWidth())
+                && agree(planned.errorCheck(), found.errorCheck())
+                && agree(planned.buffering(), found.buffering())
+                && (agree(planned.rate(), found.rate()) || agree(runsAt, found.rate()));
+    }
+
+    private static <T> boolean agree(Optional<T> planned, Optional<T> found) {
+        return planned.isEmpty() || found.isEmpty() || planned.equals(found);
+    }
+
+    private static boolean agree(OptionalInt planned, OptionalInt found) {
+        return planned.isEmpty() || found.isEmpty() || planned.equals(found);
+    }
+}

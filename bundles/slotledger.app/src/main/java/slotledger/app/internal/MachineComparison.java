@@ -1,0 +1,128 @@
+package slotledger.app.internal;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import slotledger.model.machine.Fleet;
+import slotledger.model.machine.Machine;
+import slotledger.model.machine.Population;
+import slotledger.model.machine.SlotContent;
+import slotledger.model.plan.MachinePlan;
+import slotledger.model.proof.MachineProof;
+import slotledger.model.proof.MachineProof.Difference;
+import slotledger.model.proof.ProofOutcome;
+import slotledger.model.trade.Target;
+import slotledger.model.verdict.Operation;
+import slotledger.model.verdict.Verdict;
+import slotledger.model.verdict.Weight;
+import slotledger.rules.MemoryRules;
+import slotledger.rules.Setup;
+
+/** One machine of an inventory taken after the work beside its plan. */
+final class MachineComparison {
+
+    private final MemoryRules rules;
+    private final Fleet fleet;
+    private final MachinePlan planned;
+    private final Machine found;
+    private final boolean slotsAssumed;
+    private final KindMatch match;
+
+    /** @param slotsAssumed whether the inventory left open which module is in which slot */
+    MachineComparison(MemoryRules rules, Fleet fleet, MachinePlan planned, Machine found, boolean slotsAssumed) {
+        this.rules = rules;
+        this.fleet = fleet;
+        this.planned = planned;
+        this.found = found;
+        this.slotsAssumed = slotsAssumed;
+        this.match = new KindMatch(planned.runsAfter().rate());
+    }
+
+    MachineProof prove() {
+        if (!found.board().equals(planned.machine().board())) {
+            return proof(ProofOutcome.WORSE, List.of(new Difference("board", planned.machine().board().value(),
+                    found.board().value())), "The machine has another board than when it was planned.");
+        }
+        List<Difference> differences = differences(planned.after());
+        if (differences.isEmpty()) {
+            return proof(ProofOutcome.DONE, List.of(), planned.isOpened() ? "" : "Unchanged, as planned.");
+        }
+        if (slotsAssumed && sameModules(planned.after())) {
+            return proof(ProofOutcome.DONE, List.of(),
+                    "The modules are as planned; the inventory does not say in which slots they are.");
+        }
+        if (planned.isOpened() && (differences(planned.before()).isEmpty()
+                || slotsAssumed && sameModules(planned.before()))) {
+            return proof(ProofOutcome.NOT_DONE, differences, "The machine is as it was before the work.");
+        }
+        return changed(differences);
+    }
+
+    private MachineProof changed(List<Difference> differences) {
+        Setup setup = Setup.of(fleet, found);
+        Verdict verdict = rules.judge(setup);
+        if (verdict.blocks()) {
+            return proof(ProofOutcome.WORSE, differences,
+                    "What was found is not allowed: " + verdict.reasons(Weight.BLOCKS).get(0).sentence());
+        }
+        if (found.population().hasUnread()) {
+            return proof(ProofOutcome.NOT_SEEN, differences, "What is in a slot could not be read; look at the machine.");
+        }
+        boolean enough = found.population().total().atLeast(planned.after().total()) || reachesTarget(setup);
+        boolean lost = !found.population().total().atLeast(planned.before().total()) && !planned.isOpened();
+        if (enough && !lost) {
+            return proof(ProofOutcome.DONE_DIFFERENTLY, differences, sameModules(planned.after())
+                    ? "The planned modules are in other slots than planned." : "Other modules than planned, but enough.");
+        }
+        return proof(ProofOutcome.WORSE, differences, "The machine holds " + found.population().total()
+                + " instead of " + planned.after().total() + ".");
+    }
+
+    private boolean reachesTarget(Setup setup) {
+        Optional<Target> target = planned.target();
+        if (target.isEmpty()) {
+            return false;
+        }
+        Operation runs = rules.operate(setup);
+        return runs.usable().atLeast(target.get().capacity())
+                && (!target.get().sameChannels() || runs.mode().remainder().isNone())
+                && (!target.get().ecc() || runs.ecc());
+    }
+
+    private List<Difference> differences(Population wanted) {
+        Set<String> slots = new LinkedHashSet<>(wanted.contents().keySet());
+        slots.addAll(found.population().contents().keySet());
+        List<Difference> differences = new ArrayList<>();
+        for (String slot : slots) {
+            SlotContent want = wanted.in(slot);
+            SlotContent have = found.population().in(slot);
+            if (!match.matches(want, have)) {
+                differences.add(new Difference(slot, want.toString(), have.toString()));
+            }
+        }
+        return differences;
+    }
+
+    /** Whether the modules can be paired off, whatever slots they are in. */
+    private boolean sameModules(Population wanted) {
+        List<SlotContent> left = new ArrayList<>(found.population().contents().values());
+        left.removeIf(SlotContent::isEmpty);
+        for (SlotContent want : wanted.contents().values()) {
+            if (want instanceof SlotContent.Empty || want instanceof SlotContent.Filled) {
+                continue;
+            }
+            Optional<SlotContent> pair = left.stream().filter(have -> match.matches(want, have)).findFirst();
+            if (pair.isEmpty()) {
+                return false;
+            }
+            left.remove(pair.get());
+        }
+        return left.isEmpty();
+    }
+
+    private MachineProof proof(ProofOutcome outcome, List<Difference> differences, String remark) {
+        return new MachineProof(planned, outcome, differences, remark);
+    }
+}

@@ -1,0 +1,89 @@
+package slotledger.app.internal;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import slotledger.app.DeskException;
+import slotledger.app.DeskException.Trouble;
+import slotledger.app.Project;
+import slotledger.app.Survey;
+import slotledger.catalog.CatalogException;
+import slotledger.catalog.CatalogReader;
+import slotledger.catalog.CatalogReading;
+import slotledger.catalog.FleetResolver;
+import slotledger.catalog.ResolvedFleet;
+import slotledger.intake.Intake;
+import slotledger.intake.IntakeException;
+import slotledger.intake.Reading;
+import slotledger.model.finding.Finding;
+import slotledger.model.observed.ObservedFleet;
+import slotledger.model.observed.TableUse;
+import slotledger.model.task.Progress;
+import slotledger.model.trade.Market;
+import slotledger.model.trade.Policy;
+import slotledger.model.trade.Shelf;
+
+/** Reads all files of a project. */
+final class Surveyor {
+
+    private final Intake intake;
+    private final CatalogReader catalogs;
+    private final FleetResolver resolver;
+
+    Surveyor(Intake intake, CatalogReader catalogs, FleetResolver resolver) {
+        this.intake = intake;
+        this.catalogs = catalogs;
+        this.resolver = resolver;
+    }
+
+    Survey survey(Project project, Progress progress) throws DeskException {
+        try {
+            List<Finding> findings = new ArrayList<>();
+            List<TableUse> columns = new ArrayList<>();
+            progress.step("Reading the boards", -1);
+            CatalogReading catalog = catalogs.read(project.boards());
+            findings.addAll(catalog.findings());
+            progress.step("Reading the fleet", -1);
+            ObservedFleet observed = kept(
+                    intake.readFleet(project.inventories(), project.mapping(), progress), columns, findings);
+            progress.step("Looking up boards", -1);
+            ResolvedFleet resolved = resolver.resolve(observed, catalog.catalog());
+            findings.addAll(resolved.findings());
+            progress.step("Reading offers, shelf and policy", -1);
+            Market market = project.offers().isEmpty() ? Market.NONE
+                    : kept(intake.readOffers(project.offers(), progress), columns, findings);
+            Shelf shelf = project.shelves().isEmpty() ? Shelf.EMPTY
+                    : kept(intake.readShelf(project.shelves(), progress), columns, findings);
+            Optional<Policy> policy = project.policy().isEmpty() ? Optional.empty()
+                    : Optional.of(kept(intake.readPolicy(project.policy().get()), columns, findings));
+            progress.check();
+            return new Survey(project, columns, observed.machines().size(), catalog.catalog().boards(), resolved.fleet(),
+                    resolved.unresolved(), market, shelf, policy, findings);
+        } catch (IntakeException | CatalogException problem) {
+            throw new DeskException(Trouble.INPUT, problem.getMessage(), problem);
+        }
+    }
+
+    /** An inventory taken after the work, with boards looked up. */
+    ResolvedFleet inventory(List<Path> files, Project project, List<Finding> findings, Progress progress)
+            throws DeskException {
+        try {
+            CatalogReading catalog = catalogs.read(project.boards());
+            findings.addAll(catalog.findings());
+            Reading<ObservedFleet> reading = intake.readFleet(files, project.mapping(), progress);
+            ResolvedFleet resolved = resolver.resolve(reading.value(), catalog.catalog());
+            findings.addAll(reading.findings());
+            findings.addAll(resolved.findings());
+            return resolved;
+        } catch (IntakeException | CatalogException problem) {
+            throw new DeskException(Trouble.INPUT, problem.getMessage(), problem);
+        }
+    }
+
+    private static <T> T kept(Reading<T> reading, List<TableUse> columns, List<Finding> findings) {
+        columns.addAll(reading.columns());
+        findings.addAll(reading.findings());
+        return reading.value();
+    }
+}

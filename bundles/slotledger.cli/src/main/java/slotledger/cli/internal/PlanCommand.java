@@ -1,0 +1,52 @@
+package slotledger.cli.internal;
+
+import java.nio.file.Path;
+import java.util.List;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import slotledger.app.DeskException;
+import slotledger.app.FleetDesk;
+import slotledger.app.Survey;
+import slotledger.model.plan.Plan;
+import slotledger.model.task.Progress;
+
+/** The main job. */
+@Command(
+        name = "plan",
+        description = "Find the cheapest purchase that brings the most machines to their targets, and write the order "
+                + "workbook, job sheets, lists, findings and plan.json.",
+        footerHeading = "%nExamples:%n",
+        footer = {
+            "  slotledger plan my-school --out my-school-plan",
+            "  slotledger plan my-school --policy next-year.yaml --date 2027-01-15 --out next-year --json"
+        })
+final class PlanCommand extends DeskCommand {
+
+    @Mixin
+    private ProjectOptions project;
+
+    @Option(names = "--out", required = true, paramLabel = "FOLDER", description = "Folder to write; made new.")
+    private Path out;
+
+    @Option(names = "--force", description = "Replace what an earlier run wrote there; never a file of yours.")
+    private boolean force;
+
+    PlanCommand(FleetDesk desk, Console console) {
+        super(desk, console);
+    }
+
+    @Override
+    Answer work(Progress progress) throws DeskException {
+        Survey survey = desk().survey(project.open(desk()), progress);
+        Plan made = desk().plan(survey, progress);
+        List<Path> files = desk().export(survey, made, out, force, progress);
+        Answer.Builder answer = new Answer.Builder();
+        new SurveyText(survey).summary(answer);
+        PlanText text = new PlanText(made);
+        text.summary(answer);
+        text.facts(answer);
+        text.files(answer, files);
+        return answer.end(ExitCode.OK);
+    }
+}

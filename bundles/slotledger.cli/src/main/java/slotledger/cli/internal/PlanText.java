@@ -1,0 +1,118 @@
+package slotledger.cli.internal;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import slotledger.model.finding.Severity;
+import slotledger.model.plan.Leftover;
+import slotledger.model.plan.MachinePlan;
+import slotledger.model.plan.Obstacle;
+import slotledger.model.plan.Optimality;
+import slotledger.model.plan.Outcome;
+import slotledger.model.plan.Plan;
+import slotledger.model.plan.Purchase;
+import slotledger.model.plan.Spending;
+import slotledger.model.unit.Money;
+
+/** A plan in words and as facts. */
+final class PlanText {
+
+    private final Plan plan;
+
+    PlanText(Plan plan) {
+        this.plan = plan;
+    }
+
+    void summary(Answer.Builder answer) {
+        answer.item("Plan", withTarget() + " machines have a target: " + onTargetBefore() + " reach it now, "
+                + onTargetAfter() + " after the work; " + plan.work().size() + " are opened");
+        Map<Obstacle.Kind, Integer> why = notHelped();
+        if (!why.isEmpty()) {
+            List<String> parts = new ArrayList<>();
+            why.forEach((kind, count) -> parts.add(count + " by " + kind.text()));
+            answer.item("", "kept from it: " + String.join(", ", parts));
+        }
+        Spending spending = plan.spending();
+        answer.item("Order", bought() + " modules in " + plan.purchases().size() + " lines: " + spending.payable()
+                + (spending.deliveryTotal().isZero() ? "" : " with delivery")
+                + plan.policy().budget().map(budget -> ", budget " + budget).orElse(""));
+        answer.item("Work", spending.labour() + " labour, " + spending.total() + " in all; "
+                + leftover(Leftover.Origin.PULLED) + " pulled modules left over");
+        answer.item("Proof", proof(plan.optimality()));
+        plan.remarks().stream()
+                .filter(remark -> remark.severity() != Severity.NOTE)
+                .forEach(remark -> answer.item("Remark", remark.toString()));
+    }
+
+    private static String proof(Optimality optimality) {
+        if (optimality.isProven()) {
+            return "no plan brings more machines to their target, and none that brings as many costs less";
+        }
+        String text = "at most " + (optimality.weightBound() - optimality.weightOnTarget())
+                + " more weighted machines on target, or a cost lower by " + optimality.costGap().movePointRight(2)
+                .stripTrailingZeros().toPlainString() + " %, could be possible";
+        return optimality.cut() ? text + " (the search was stopped early)" : text;
+    }
+
+    void facts(Answer.Builder answer) {
+        Spending spending = plan.spending();
+        answer.fact("date", plan.date().toString())
+                .fact("machinesWithTarget", withTarget())
+                .fact("onTargetBefore", onTargetBefore())
+                .fact("onTargetAfter", onTargetAfter())
+                .fact("opened", plan.work().size())
+                .fact("modulesBought", bought())
+                .fact("goods", amount(spending.goods()))
+                .fact("delivery", amount(spending.deliveryTotal()))
+                .fact("labour", amount(spending.labour()))
+                .fact("total", amount(spending.total()))
+                .fact("currency", spending.goods().currency().getCurrencyCode())
+                .fact("proven", plan.optimality().isProven())
+                .fact("costGap", plan.optimality().costGap().toPlainString());
+        Map<String, Object> outcomes = new LinkedHashMap<>();
+        for (Outcome outcome : Outcome.values()) {
+            outcomes.put(outcome.name(), plan.count(outcome));
+        }
+        answer.fact("outcomes", outcomes);
+    }
+
+    void files(Answer.Builder answer, List<Path> files) {
+        answer.items("Files", files.stream().map(Path::toString).toList());
+        answer.fact("files", files.stream().map(Path::toString).toList());
+    }
+
+    private static String amount(Money money) {
+        return money.amount().toPlainString();
+    }
+
+    private long withTarget() {
+        return plan.machines().stream().filter(each -> each.target().isPresent()).count();
+    }
+
+    private long onTargetBefore() {
+        return plan.count(Outcome.ON_TARGET) + plan.count(Outcome.DONOR);
+    }
+
+    private long onTargetAfter() {
+        return onTargetBefore() + plan.count(Outcome.REACHES_TARGET);
+    }
+
+    private int bought() {
+        return plan.purchases().stream().mapToInt(Purchase::modules).sum();
+    }
+
+    private int leftover(Leftover.Origin origin) {
+        return plan.leftovers().stream().filter(each -> each.origin() == origin).mapToInt(Leftover::count).sum();
+    }
+
+    private Map<Obstacle.Kind, Integer> notHelped() {
+        Map<Obstacle.Kind, Integer> counts = new TreeMap<>();
+        plan.machines().stream().map(MachinePlan::obstacle).flatMap(Optional::stream)
+                .forEach(obstacle -> counts.merge(obstacle.kind(), 1, Integer::sum));
+        return counts;
+    }
+}

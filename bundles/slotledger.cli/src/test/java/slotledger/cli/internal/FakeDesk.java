@@ -1,0 +1,167 @@
+package slotledger.cli.internal;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Currency;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import slotledger.app.DeskException;
+import slotledger.app.FleetDesk;
+import slotledger.app.Project;
+import slotledger.app.Survey;
+import slotledger.app.Trial;
+import slotledger.model.board.BoardId;
+import slotledger.model.finding.Finding;
+import slotledger.model.finding.Place;
+import slotledger.model.finding.Severity;
+import slotledger.model.machine.AssetTag;
+import slotledger.model.machine.Fleet;
+import slotledger.model.machine.Machine;
+import slotledger.model.machine.Population;
+import slotledger.model.machine.SlotContent;
+import slotledger.model.machine.Whereabouts;
+import slotledger.model.module.ModuleKind;
+import slotledger.model.plan.MachinePlan;
+import slotledger.model.plan.Move;
+import slotledger.model.plan.Optimality;
+import slotledger.model.plan.Outcome;
+import slotledger.model.plan.Plan;
+import slotledger.model.plan.Spending;
+import slotledger.model.plan.Station;
+import slotledger.model.proof.MachineProof;
+import slotledger.model.proof.Proof;
+import slotledger.model.proof.ProofOutcome;
+import slotledger.model.task.Progress;
+import slotledger.model.trade.Market;
+import slotledger.model.trade.Policy;
+import slotledger.model.trade.Shelf;
+import slotledger.model.unit.Bandwidth;
+import slotledger.model.unit.Capacity;
+import slotledger.model.unit.Money;
+import slotledger.model.verdict.ChannelMode;
+import slotledger.model.verdict.Operation;
+import slotledger.model.verdict.Verdict;
+
+/** A desk without files: remembers what it was asked and gives small fixed answers. */
+final class FakeDesk implements FleetDesk {
+
+    private static final LocalDate DAY = LocalDate.of(2026, 11, 20);
+    private static final Money NOTHING = Money.zero(Currency.getInstance("EUR"));
+
+    private final List<String> calls = new ArrayList<>();
+    private final List<Finding> findings = new ArrayList<>();
+    private final List<MachineProof> proofs = new ArrayList<>();
+    private Exception failure;
+
+    List<String> calls() {
+        return List.copyOf(calls);
+    }
+
+    void withError() {
+        findings.add(new Finding(Severity.ERROR, "bad-size", Place.ofRow("fleet.xlsx", "PCs", 7), Optional.empty(), "8 Gb?",
+                "The size can't be read.", "a size such as 8 GB", "Correct it."));
+    }
+
+    void withIncompleteProof() {
+        proofs.add(new MachineProof(opened(), ProofOutcome.NOT_DONE, List.of(), "As before."));
+    }
+
+    void failWith(Exception problem) {
+        failure = problem;
+    }
+
+    @Override
+    public Project open(Path folder) throws DeskException {
+        if (failure instanceof DeskException known) {
+            throw known;
+        }
+        if (failure instanceof RuntimeException fault) {
+            throw fault;
+        }
+        calls.add("open " + folder);
+        return new Project("school", List.of(Path.of("fleet.xlsx")), Optional.empty(), List.of(), List.of(), List.of(),
+                Optional.empty(), DAY);
+    }
+
+    @Override
+    public Survey survey(Project project, Progress progress) {
+        calls.add("survey " + project.date());
+        progress.step("Reading", 0.5);
+        return new Survey(project, List.of(), 1, List.of(), new Fleet(List.of(), Map.of()), List.of(), Market.NONE,
+                Shelf.EMPTY, Optional.empty(), findings);
+    }
+
+    @Override
+    public Verdict judge(Survey survey, Machine machine, Population population) {
+        throw new AssertionError("not asked here");
+    }
+
+    @Override
+    public Operation operate(Survey survey, Machine machine) {
+        throw new AssertionError("not asked here");
+    }
+
+    @Override
+    public ModuleKind moduleKind(Survey survey, String text) {
+        throw new AssertionError("not asked here");
+    }
+
+    @Override
+    public List<Trial> tryModule(Survey survey, Machine machine, ModuleKind kind) {
+        throw new AssertionError("not asked here");
+    }
+
+    @Override
+    public Plan plan(Survey survey, Progress progress) {
+        calls.add("plan");
+        Policy policy = new Policy(NOTHING.currency(), List.of(), Optional.empty(), Map.of(), NOTHING, NOTHING, 0, false,
+                true, false, Policy.LeaveAlone.NONE);
+        return new Plan("school", DAY, policy, List.of(), List.of(), List.of(),
+                new Spending(NOTHING, Map.of(), NOTHING, Map.of()),
+                new Optimality(0, 0, NOTHING, NOTHING, "none", List.of(), false), List.of());
+    }
+
+    @Override
+    public List<Path> export(Survey survey, Plan plan, Path folder, boolean force, Progress progress) {
+        calls.add("export " + folder + " " + force);
+        return List.of(folder.resolve("order.xlsx"));
+    }
+
+    @Override
+    public void writeFindings(Survey survey, Path file, boolean force) {
+        calls.add("findings " + file);
+    }
+
+    @Override
+    public Plan reopen(Path planFile, Survey survey) {
+        return plan(survey, Progress.NONE);
+    }
+
+    @Override
+    public Proof prove(Path planFile, List<Path> inventories, Project project, Progress progress) {
+        return new Proof("school", DAY, proofs, List.of());
+    }
+
+    @Override
+    public void writeProof(Proof proof, Path file, boolean force) {
+        calls.add("proof " + file);
+    }
+
+    @Override
+    public List<Path> writeTemplates(Path folder, boolean force) {
+        return List.of(folder.resolve("fleet-template.xlsx"));
+    }
+
+    private static MachinePlan opened() {
+        SlotContent module = SlotContent.of(ModuleKind.ofCapacity(Capacity.ofGiB(8)));
+        Machine machine = new Machine(new AssetTag("A1"), "", new Whereabouts("", ""), "", "lab", new BoardId("b"), 1,
+                Optional.empty(), Optional.empty(), new Population(Map.of("S1", SlotContent.EMPTY)), Place.NOWHERE);
+        Operation none = new Operation(Capacity.NONE, Capacity.NONE, new ChannelMode(0, Capacity.NONE, Capacity.NONE),
+                Optional.empty(), "", Bandwidth.NONE, false);
+        Move move = new Move(module, new Station.OnShelf(), new Station.InSlot(machine.tag(), "S1"));
+        return new MachinePlan(machine, Optional.empty(), new Population(Map.of("S1", module)), Outcome.REACHES_TARGET,
+                List.of(move), none, none, Optional.empty(), NOTHING, 1);
+    }
+}

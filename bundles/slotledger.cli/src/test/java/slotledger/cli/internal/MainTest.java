@@ -1,0 +1,127 @@
+package slotledger.cli.internal;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.ByteArrayOutputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import slotledger.app.DeskException;
+import slotledger.app.DeskException.Trouble;
+
+class MainTest {
+
+    private final FakeDesk desk = new FakeDesk();
+    private final ByteArrayOutputStream out = new ByteArrayOutputStream();
+    private final ByteArrayOutputStream err = new ByteArrayOutputStream();
+
+    @Test
+    void withoutACommandTheCommandsAreShown() {
+        assertEquals(2, run());
+        assertTrue(err().contains("plan") && err().contains("prove"), err());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"template", "check", "plan", "print", "prove", "explain", "boards", "exit-codes"})
+    void everyCommandHasHelp(String command) {
+        assertEquals(0, run(command, "--help"));
+        assertTrue(out().contains("Usage: slotledger " + command), out());
+        assertTrue(command.equals("exit-codes") || out().contains("Example"), out());
+    }
+
+    @Test
+    void anUnknownOptionIsRefusedAndNothingDone() {
+        assertEquals(2, run("plan", "school", "--out", "o", "--fast"));
+        assertTrue(err().contains("--fast"), err());
+        assertEquals(List.of(), desk.calls());
+    }
+
+    @Test
+    void planSaysWhatItDidAndWhereTheFilesAre() {
+        assertEquals(0, run("plan", "school", "--out", "o", "--date", "2026-11-20"));
+        assertTrue(out().contains("Order") && out().contains("order.xlsx"), out());
+        assertEquals(List.of("open school", "survey 2026-11-20", "plan", "export o false"), desk.calls());
+    }
+
+    @Test
+    void jsonIsTheOnlyThingOnStandardOutput() throws Exception {
+        assertEquals(0, run("plan", "school", "--out", "o", "--json"));
+        JsonNode facts = new ObjectMapper().readTree(out());
+        assertEquals(0, facts.get("opened").asInt());
+        assertEquals("", err());
+    }
+
+    @Test
+    void inAPipeThereIsNoProgressLine() {
+        run("check", "school");
+        assertEquals("", err());
+        assertFalse(out().contains("\r"));
+    }
+
+    @Test
+    void checkEndsWithOneWhereAFindingIsAnError() {
+        assertEquals(0, run("check", "school"));
+        desk.withError();
+        assertEquals(1, run("check", "school"));
+        assertTrue(out().contains("row 7"), out());
+    }
+
+    @Test
+    void anIncompleteProofEndsWithOne() {
+        assertEquals(0, run("prove", "school", "--plan", "p.json", "--after", "a.csv"));
+        desk.withIncompleteProof();
+        assertEquals(1, run("prove", "school", "--plan", "p.json", "--after", "a.csv"));
+        assertTrue(out().contains("A1: not done"), out());
+    }
+
+    @ParameterizedTest
+    @EnumSource(Trouble.class)
+    void everyTroubleHasAnExitCodeOfItsOwnAndASentence(Trouble trouble) {
+        desk.failWith(new DeskException(trouble, "The file x is not there."));
+        int code = run("check", "school");
+        assertTrue(code > 60 && code < 80, "exit code " + code);
+        assertEquals("slotledger: The file x is not there." + System.lineSeparator(), err());
+    }
+
+    @Test
+    void aFaultOfTheProgramSaysSo() {
+        desk.failWith(new IllegalStateException("The x must be y."));
+        assertEquals(70, run("check", "school"));
+        assertTrue(err().contains("A fault in Slotledger itself"), err());
+    }
+
+    @Test
+    void exitCodesAreDocumentedByTheProgram() {
+        assertEquals(0, run("exit-codes"));
+        for (ExitCode code : ExitCode.values()) {
+            assertTrue(out().contains(code.number() + " "), out());
+        }
+    }
+
+    private int run(String... arguments) {
+        out.reset();
+        err.reset();
+        Console console = new Console(stream(out), stream(err), false);
+        return new Main(desk).run(arguments, console);
+    }
+
+    private static PrintStream stream(ByteArrayOutputStream bytes) {
+        return new PrintStream(bytes, true, StandardCharsets.UTF_8);
+    }
+
+    private String out() {
+        return out.toString(StandardCharsets.UTF_8);
+    }
+
+    private String err() {
+        return err.toString(StandardCharsets.UTF_8);
+    }
+}

@@ -1,0 +1,165 @@
+package slotledger.itest.workbench;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.osgi.service.component.annotations.Activate;
+import org.osgi.service.component.annotations.Component;
+import org.osgi.service.component.propertytypes.ServiceRanking;
+import slotledger.app.DeskException;
+import slotledger.app.FleetDesk;
+import slotledger.app.Project;
+import slotledger.app.Survey;
+import slotledger.app.Trial;
+import slotledger.model.machine.Machine;
+import slotledger.model.machine.Population;
+import slotledger.model.machine.SlotContent;
+import slotledger.model.module.Form;
+import slotledger.model.module.ModuleKind;
+import slotledger.model.plan.MachinePlan;
+import slotledger.model.plan.Move;
+import slotledger.model.plan.Optimality;
+import slotledger.model.plan.Outcome;
+import slotledger.model.plan.Plan;
+import slotledger.model.plan.Spending;
+import slotledger.model.plan.Station;
+import slotledger.model.proof.Proof;
+import slotledger.model.source.Ground;
+import slotledger.model.source.Source;
+import slotledger.model.task.Progress;
+import slotledger.model.unit.Bandwidth;
+import slotledger.model.unit.Capacity;
+import slotledger.model.unit.Money;
+import slotledger.model.unit.Rate;
+import slotledger.model.verdict.ChannelMode;
+import slotledger.model.verdict.Operation;
+import slotledger.model.verdict.Reason;
+import slotledger.model.verdict.Verdict;
+import slotledger.model.verdict.Weight;
+
+/** A desk with a made-up fleet and a made-up plan, so that the window can be tested without files and solver. */
+@Component
+@ServiceRanking(1000)
+public final class FakeDesk implements FleetDesk {
+
+    private static final Money NOTHING = Money.zero(SampleFleet.EURO);
+
+    @Activate
+    public FakeDesk() {
+    }
+
+    @Override
+    public Project open(Path folder) throws DeskException {
+        if (!Files.isDirectory(folder)) {
+            throw new DeskException(DeskException.Trouble.INPUT, "The folder %s is missing.".formatted(folder));
+        }
+        return SampleFleet.project(folder);
+    }
+
+    @Override
+    public Survey survey(Project project, Progress progress) {
+        progress.step("reading", 1);
+        return SampleFleet.survey(project);
+    }
+
+    @Override
+    public Verdict judge(Survey survey, Machine machine, Population population) {
+        Reason reason = new Reason("made-up", Weight.CAUTION, "The socket next to the cooler is hard to reach.",
+                List.of(), Source.of(Ground.PERSON), "Take the cooler's fan off first.", List.of());
+        return new Verdict(Weight.CAUTION, operation(population), List.of(reason));
+    }
+
+    @Override
+    public Operation operate(Survey survey, Machine machine) {
+        return operation(machine.population());
+    }
+
+    /** PC-1's module changes its slot and gets a partner; each other desktop's module makes room for a new one. */
+    @Override
+    public Plan plan(Survey survey, Progress progress) {
+        progress.step("choosing", 0.5);
+        progress.check();
+        List<MachinePlan> plans = new ArrayList<>();
+        survey.fleet().machines().forEach(machine -> plans.add(plan(survey, machine, plans.size() + 1)));
+        return new Plan("sample", survey.project().date(), survey.policy().orElseThrow(), plans, List.of(), List.of(),
+                new Spending(NOTHING, Map.of(), NOTHING, Map.of()),
+                new Optimality(1, 1, NOTHING, NOTHING, "none", List.of(), false), List.of());
+    }
+
+    private static MachinePlan plan(Survey survey, Machine machine, int order) {
+        boolean desktop = machine.board().equals(SampleBoards.DESKTOP.id());
+        ModuleKind large = SampleBoards.kind(8, desktop ? Form.DIMM : Form.SO_DIMM);
+        List<Move> moves = new ArrayList<>();
+        Population after = machine.population();
+        if (machine.tag().value().equals("PC-1")) {
+            SlotContent small = machine.population().in("A2");
+            after = Population.empty(SampleBoards.DESKTOP).with("B2", small).with("A2", large);
+            moves.add(new Move(small, slot(machine, "A2"), slot(machine, "B2")));
+            moves.add(new Move(SlotContent.of(large), new Station.FromOrder("offer-1"), slot(machine, "A2")));
+        } else if (desktop) {
+            after = machine.population().with("A2", large);
+            moves.add(new Move(machine.population().in("A2"), slot(machine, "A2"), new Station.OnShelf()));
+            moves.add(new Move(SlotContent.of(large), new Station.FromOrder("offer-1"), slot(machine, "A2")));
+        }
+        return new MachinePlan(machine, survey.policy().orElseThrow().target(machine.role()), after,
+                moves.isEmpty() ? Outcome.NOT_HELPED : Outcome.REACHES_TARGET, moves, operation(machine.population()),
+                operation(after), Optional.empty(), NOTHING, moves.isEmpty() ? 0 : order);
+    }
+
+    private static Station slot(Machine machine, String label) {
+        return new Station.InSlot(machine.tag(), label);
+    }
+
+    private static Operation operation(Population population) {
+        Capacity total = population.total();
+        return new Operation(total, total, new ChannelMode(1, total, Capacity.NONE), Optional.of(Rate.of(2666)), "",
+                Bandwidth.NONE, false);
+    }
+
+    @Override
+    public ModuleKind moduleKind(Survey survey, String text) {
+        throw unused();
+    }
+
+    @Override
+    public List<Trial> tryModule(Survey survey, Machine machine, ModuleKind kind) {
+        throw unused();
+    }
+
+    @Override
+    public List<Path> export(Survey survey, Plan plan, Path folder, boolean force, Progress progress) {
+        throw unused();
+    }
+
+    @Override
+    public void writeFindings(Survey survey, Path file, boolean force) {
+        throw unused();
+    }
+
+    @Override
+    public Plan reopen(Path planFile, Survey survey) {
+        throw unused();
+    }
+
+    @Override
+    public Proof prove(Path planFile, List<Path> inventories, Project project, Progress progress) {
+        throw unused();
+    }
+
+    @Override
+    public void writeProof(Proof proof, Path file, boolean force) {
+        throw unused();
+    }
+
+    @Override
+    public List<Path> writeTemplates(Path folder, boolean force) {
+        throw unused();
+    }
+
+    private static UnsupportedOperationException unused() {
+        return new UnsupportedOperationException("The window doesn't do this.");
+    }
+}

@@ -1,0 +1,272 @@
+package slotledger.itest.workbench;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.HashSet;
+import java.util.Set;
+import org.eclipse.nebula.widgets.nattable.NatTable;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.GC;
+import org.eclipse.swt.graphics.Image;
+import org.eclipse.swt.graphics.ImageData;
+import org.eclipse.swt.widgets.Canvas;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Table;
+import org.eclipse.swt.widgets.Text;
+import org.eclipse.swt.widgets.Tree;
+import org.eclipse.ui.PlatformUI;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.Assumptions;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.MethodOrderer;
+import org.junit.jupiter.api.Order;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestMethodOrder;
+import org.junit.jupiter.api.io.TempDir;
+
+/** One window, used as a person would: the tests follow on one another. */
+@TestMethodOrder(MethodOrderer.OrderAnnotation.class)
+class WorkbenchTest {
+
+    private static final int MACHINES = 40;
+
+    @TempDir
+    static Path projects;
+
+    private static PrivateScreen screen;
+    private static Workbench workbench;
+
+    @BeforeAll
+    static void openTheSampleProject() throws Exception {
+        String platform = SWT.getPlatform();
+        Assumptions.assumeTrue(platform.equals("gtk"), "Windows are tested on Linux only.");
+        try {
+            screen = PrivateScreen.open();
+        } catch (IOException e) {
+            Assumptions.assumeTrue(false, "Xvfb can't be started, so no window is tested: " + e.getMessage());
+        }
+        workbench = Workbench.start(Files.createDirectory(projects.resolve("Spring order")));
+        workbench.await("the fleet", () -> gridRows() > 1);
+    }
+
+    @AfterAll
+    static void closeTheScreen() {
+        if (screen != null) {
+            screen.close();
+        }
+    }
+
+    @Test
+    @Order(1)
+    void theProjectOfTheCommandLineFillsTheGrid() {
+        assertEquals(MACHINES + 1, gridRows());
+        assertTrue(text("fleet.summary").startsWith("40 machines · 1 of unknown board"), text("fleet.summary"));
+        assertEquals("Slotledger – Spring order", workbench.on(() ->
+                PlatformUI.getWorkbench().getWorkbenchWindows()[0].getShell().getText()));
+    }
+
+    @Test
+    @Order(2)
+    void theGridIsReallyPainted() {
+        assertTrue(colours("fleet.grid") > 10, "The grid has hardly any colours: " + colours("fleet.grid"));
+    }
+
+    @Test
+    @Order(3)
+    void theFilterLeavesTheMachinesThatMatchAllWords() {
+        filter("nb- south");
+        assertEquals(9 + 1, gridRows());
+        filter("");
+        assertEquals(MACHINES + 1, gridRows());
+    }
+
+    @Test
+    @Order(4)
+    void aClickOnAHeadingSortsAndAnotherOneTurnsTheOrder() {
+        click("fleet.grid", 40, 8);
+        assertEquals("NB-1", firstTag());
+        click("fleet.grid", 40, 8);
+        assertEquals("PC-30", firstTag());
+    }
+
+    @Test
+    @Order(5)
+    void aLineOfTheGridLeadsToItsSlots() {
+        filter("pc-1 420");
+        click("fleet.grid", 40, 30);
+        String heading = text("slots.heading");
+        assertEquals(firstTag() + " · North / Lab 3 · Tarn 420 Tower", heading);
+        filter("");
+    }
+
+    @Test
+    @Order(6)
+    void theWorstFindingComesFirstAndLeadsToItsMachine() {
+        String severity = workbench.on(() -> {
+            Table table = workbench.widget(Table.class, "findings.table");
+            table.setSelection(0);
+            table.notifyListeners(SWT.Selection, event(table));
+            return table.getItem(0).getText(0);
+        });
+        assertEquals("error", severity);
+        assertTrue(text("slots.heading").startsWith("OLD-1"), text("slots.heading"));
+        assertTrue(selectedInGrid("OLD-1"));
+    }
+
+    @Test
+    @Order(7)
+    void aPlanChangesTheGridAndThePictureOfTheSlots() throws Exception {
+        select("PC-1");
+        long before = ink("slots.canvas");
+        workbench.command("slotledger.workbench.plan");
+        workbench.await("the plan", () -> text("fleet.summary").contains("reach it by the plan"));
+        assertTrue(ink("slots.canvas") > before * 3 / 2, "The picture of the slots after the work is missing.");
+        assertTrue(accessibleName().contains("+ new: from the order"), accessibleName());
+        assertTrue(accessibleName().contains("→ moved: to B2"), accessibleName());
+    }
+
+    @Test
+    @Order(8)
+    void theReasonsNameTheirSource() {
+        String source = workbench.on(() ->
+                workbench.widget(Tree.class, "why.tree").getItem(1).getItem(0).getText(1));
+        assertEquals("a person's word", source);
+    }
+
+    @Test
+    @Order(9)
+    void theWindowClosesWithoutAComplaint() throws Exception {
+        assertEquals(0, workbench.close());
+        assertFalse(PlatformUI.isWorkbenchRunning());
+    }
+
+    private static int gridRows() {
+        return workbench.on(() -> workbench.widget(NatTable.class, "fleet.grid").getRowCount());
+    }
+
+    private static String firstTag() {
+        return workbench.on(() ->
+                (String) workbench.widget(NatTable.class, "fleet.grid").getDataValueByPosition(0, 1));
+    }
+
+    private static boolean selectedInGrid(String tag) {
+        return workbench.on(() -> {
+            NatTable grid = workbench.widget(NatTable.class, "fleet.grid");
+            for (int row = 1; row < grid.getRowCount(); row++) {
+                if (tag.equals(grid.getDataValueByPosition(0, row))) {
+                    return "SELECT".equals(grid.getDisplayModeByPosition(0, row).toString());
+                }
+            }
+            return false;
+        });
+    }
+
+    private static void select(String tag) {
+        filter(tag + " ");
+        for (int row = 1; row < gridRows(); row++) {
+            click("fleet.grid", 40, 10 + row * 20);
+            if (text("slots.heading").startsWith(tag + " ")) {
+                break;
+            }
+        }
+        assertTrue(text("slots.heading").startsWith(tag + " "), text("slots.heading"));
+        filter("");
+    }
+
+    private static String text(String label) {
+        return workbench.on(() -> workbench.widget(Label.class, label).getText());
+    }
+
+    private static void filter(String text) {
+        workbench.on(() -> {
+            workbench.widget(Text.class, "fleet.filter").setText(text);
+            return null;
+        });
+    }
+
+    private static void click(String widget, int x, int y) {
+        workbench.on(() -> {
+            Control control = workbench.widget(Control.class, widget);
+            for (int type : new int[] {SWT.MouseMove, SWT.MouseDown, SWT.MouseUp}) {
+                Event event = event(control);
+                event.x = x;
+                event.y = y;
+                event.button = type == SWT.MouseMove ? 0 : 1;
+                event.count = 1;
+                control.notifyListeners(type, event);
+            }
+            return null;
+        });
+        settle();
+    }
+
+    /** The grid tells a click from a double click by waiting. */
+    private static void settle() {
+        try {
+            Thread.sleep(400);
+        } catch (InterruptedException e) {
+            throw new IllegalStateException(e);
+        }
+        workbench.on(() -> null);
+    }
+
+    private static Event event(Control control) {
+        Event event = new Event();
+        event.widget = control;
+        event.display = control.getDisplay();
+        return event;
+    }
+
+    private static String accessibleName() {
+        return workbench.on(() -> {
+            Canvas canvas = workbench.widget(Canvas.class, "slots.canvas");
+            return (String) canvas.getData("slotledger.words");
+        });
+    }
+
+    private static int colours(String widget) {
+        ImageData pixels = pixels(widget);
+        Set<Integer> colours = new HashSet<>();
+        for (int y = 0; y < pixels.height; y++) {
+            for (int x = 0; x < pixels.width; x++) {
+                colours.add(pixels.getPixel(x, y));
+            }
+        }
+        return colours.size();
+    }
+
+    /** How many pixels are not of the colour at the lower right. */
+    private static long ink(String widget) {
+        ImageData pixels = pixels(widget);
+        int paper = pixels.getPixel(pixels.width - 2, pixels.height - 2);
+        long ink = 0;
+        for (int y = 0; y < pixels.height; y++) {
+            for (int x = 0; x < pixels.width; x++) {
+                ink += pixels.getPixel(x, y) == paper ? 0 : 1;
+            }
+        }
+        return ink;
+    }
+
+    private static ImageData pixels(String widget) {
+        settle();
+        return workbench.on(() -> {
+            Control control = workbench.widget(Control.class, widget);
+            control.update();
+            GC gc = new GC(control);
+            Image image = new Image(control.getDisplay(), control.getSize().x, control.getSize().y);
+            gc.copyArea(image, 0, 0);
+            gc.dispose();
+            ImageData data = image.getImageData();
+            image.dispose();
+            return data;
+        });
+    }
+}

@@ -1,0 +1,151 @@
+package slotledger.rules.internal;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Set;
+import org.osgi.service.component.annotations.Activate;
+import org.osgi.service.component.annotations.Component;
+import org.osgi.service.component.annotations.Reference;
+import org.osgi.service.component.annotations.ReferencePolicyOption;
+import slotledger.model.module.Generation;
+import slotledger.model.verdict.Operation;
+import slotledger.model.verdict.Reason;
+import slotledger.model.verdict.Verdict;
+import slotledger.model.verdict.Weight;
+import slotledger.rules.MemoryRules;
+import slotledger.rules.RulePage;
+import slotledger.rules.Setup;
+import slotledger.rules.internal.operation.Running;
+import slotledger.rules.spi.MemoryRule;
+import slotledger.rules.spi.Situation;
+import slotledger.rules.spi.Situations;
+
+/**
+ * Asks every rule, by id. Where a board allows several ways of filling, the population is judged by the way that
+ * suits it best.
+ *
+ * <p>The reference is static: a rule that comes or goes makes a new component, so that one plan never sees the rules
+ * change. The smallest count keeps the service away until all rules of this bundle are there.
+ */
+@Component(property = "rules.cardinality.minimum:Integer=" + StandardRuleList.COUNT)
+public final class DefaultMemoryRules implements MemoryRules {
+
+    private final Situations situations = new Situations();
+    private final MemoryRule[] rules;
+    private final int[] families;
+
+    /** Fails where two rules have the same id. */
+    @Activate
+    public DefaultMemoryRules(
+            @Reference(name = "rules", policyOption = ReferencePolicyOption.GREEDY) List<MemoryRule> rules) {
+        this.rules = rules.stream().sorted(Comparator.comparing(MemoryRule::id)).toArray(MemoryRule[]::new);
+        families = new int[this.rules.length];
+        for (int i = 0; i < families.length; i++) {
+            families[i] = mask(this.rules[i].families());
+            if (i > 0 && this.rules[i].id().equals(this.rules[i - 1].id())) {
+                throw new IllegalArgumentException(
+                        "The rule id %s must not occur twice. Maybe a dropped-in bundle takes the id of another rule."
+                                .formatted(this.rules[i].id()));
+            }
+        }
+    }
+
+    @Override
+    public Weight weigh(Setup setup) {
+        Weight best = Weight.BLOCKS;
+        for (Situation situation : situations.of(setup)) {
+            Weight weight = ask(situation, new Tally(), true).worst;
+            best = weight.compareTo(best) < 0 ? weight : best;
+        }
+        return best;
+    }
+
+    @Override
+    public Operation operate(Setup setup) {
+        return Running.of(best(situations.of(setup)));
+    }
+
+    @Override
+    public Verdict judge(Setup setup) {
+        List<Situation> ways = situations.of(setup);
+        Situation best = best(ways);
+        List<Reason> reasons = reasons(best);
+        if (ways.size() > 1 && reasons.stream().anyMatch(reason -> reason.weight() == Weight.BLOCKS)) {
+            reasons = withOtherWays(reasons, ways, best);
+        }
+        Weight weight = reasons.stream().map(Reason::weight).reduce(Weight.PASSES, Weight::worse);
+        return new Verdict(weight, Running.of(best), reasons);
+    }
+
+    @Override
+    public List<RulePage> pages() {
+        return Arrays.stream(rules).map(MemoryRule::page).toList();
+    }
+
+    private Situation best(List<Situation> ways) {
+        if (ways.size() == 1) {
+            return ways.get(0);
+        }
+        Situation best = null;
+        Tally lightest = null;
+        for (Situation situation : ways) {
+            Tally tally = ask(situation, new Tally(), false);
+            if (lightest == null || tally.compareTo(lightest) < 0) {
+                best = situation;
+                lightest = tally;
+            }
+        }
+        return best;
+    }
+
+    private Tally ask(Situation situation, Tally tally, boolean stopAtFirstNo) {
+        int wanted = mask(situation.generations());
+        for (int i = 0; i < rules.length; i++) {
+            if ((families[i] & wanted) != 0) {
+                rules[i].judge(situation, tally);
+                if (stopAtFirstNo && tally.worst == Weight.BLOCKS) {
+                    return tally;
+                }
+            }
+        }
+        return tally;
+    }
+
+    private List<Reason> reasons(Situation situation) {
+        Reasons collector = new Reasons();
+        int wanted = mask(situation.generations());
+        for (int i = 0; i < rules.length; i++) {
+            if ((families[i] & wanted) != 0) {
+                rules[i].judge(situation, collector.of(rules[i].page()));
+            }
+        }
+        return collector.worstFirst();
+    }
+
+    /** The objections of the other ways hang below the worst reason, so that nobody takes one way for all there is. */
+    private List<Reason> withOtherWays(List<Reason> reasons, List<Situation> ways, Situation best) {
+        List<Reason> others = new ArrayList<>();
+        for (Situation way : ways) {
+            if (way != best) {
+                reasons(way).stream().filter(reason -> reason.weight() == Weight.BLOCKS).forEach(others::add);
+            }
+        }
+        List<Reason> joined = new ArrayList<>(reasons);
+        Reason worst = joined.get(0);
+        String sentence = worst.sentence() + " The document allows " + ways.size()
+                + " ways of filling; the modules follow none of them, and this one is the nearest.";
+        joined.set(0, new Reason(worst.rule(), worst.weight(), sentence, worst.slots(), worst.source(), worst.remedy(),
+                others));
+        return joined;
+    }
+
+    private static int mask(Set<Generation> generations) {
+        int mask = 0;
+        for (Generation generation : generations) {
+            mask |= 1 << generation.ordinal();
+        }
+        return mask;
+    }
+}

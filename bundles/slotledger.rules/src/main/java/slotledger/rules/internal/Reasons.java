@@ -1,0 +1,36 @@
+package slotledger.rules.internal;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import slotledger.model.verdict.Reason;
+import slotledger.model.verdict.Weight;
+import slotledger.rules.RulePage;
+import slotledger.rules.spi.Collector;
+import slotledger.rules.spi.Statement;
+
+/** Turns what rules report into reasons. */
+final class Reasons {
+
+    private final List<Reason> reasons = new ArrayList<>();
+
+    Collector of(RulePage page) {
+        return (weight, statement) -> reasons.add(reason(page, weight, statement.get()));
+    }
+
+    List<Reason> worstFirst() {
+        return reasons.stream()
+                .sorted(Comparator.comparing(Reason::weight).reversed().thenComparing(Reason::rule))
+                .toList();
+    }
+
+    private static Reason reason(RulePage page, Weight weight, Statement words) {
+        String remedy = words.remedy().orElse(switch (weight) {
+            case PASSES -> "";
+            case UNKNOWN -> page.howToTell();
+            case CAUTION, LOWERS, BLOCKS -> page.whatToDo();
+        });
+        return new Reason(page.id(), weight, words.sentence(), words.slots(), words.source().orElse(page.source()),
+                remedy, List.of());
+    }
+}

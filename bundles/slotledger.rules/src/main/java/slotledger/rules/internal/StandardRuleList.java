@@ -1,0 +1,100 @@
+package slotledger.rules.internal;
+
+import java.util.List;
+import slotledger.rules.internal.chips.ChannelRanksFit;
+import slotledger.rules.internal.chips.ChipSizeFits;
+import slotledger.rules.internal.chips.ChipWidthFits;
+import slotledger.rules.internal.chips.ChipsAddUp;
+import slotledger.rules.internal.chips.ModuleRanksFit;
+import slotledger.rules.internal.ddr5.AlikeInChannel;
+import slotledger.rules.internal.ddr5.OneCapacity;
+import slotledger.rules.internal.ddr5.OneChipWidth;
+import slotledger.rules.internal.family.FamilyKnown;
+import slotledger.rules.internal.fill.ChannelsEqual;
+import slotledger.rules.internal.fill.FillOrderHolds;
+import slotledger.rules.internal.fill.FillTableHolds;
+import slotledger.rules.internal.fill.FirstOfChannelFirst;
+import slotledger.rules.internal.fill.LargestFirst;
+import slotledger.rules.internal.fill.MatchedSets;
+import slotledger.rules.internal.fill.ProcessorsEqual;
+import slotledger.rules.internal.kind.BufferingFits;
+import slotledger.rules.internal.kind.EccFits;
+import slotledger.rules.internal.kind.EccUnmixed;
+import slotledger.rules.internal.kind.FormFits;
+import slotledger.rules.internal.kind.GenerationFits;
+import slotledger.rules.internal.kind.GradeAllowed;
+import slotledger.rules.internal.kind.OneBuffering;
+import slotledger.rules.internal.kind.OneGeneration;
+import slotledger.rules.internal.kind.OneVoltage;
+import slotledger.rules.internal.kind.VoltageFits;
+import slotledger.rules.internal.limits.LargestModule;
+import slotledger.rules.internal.limits.LargestTotal;
+import slotledger.rules.internal.limits.ProcessorTotal;
+import slotledger.rules.internal.limits.SmallestModule;
+import slotledger.rules.internal.limits.SystemUses;
+import slotledger.rules.internal.rate.MixedLatencies;
+import slotledger.rules.internal.rate.MixedRates;
+import slotledger.rules.internal.server.ChannelsAlike;
+import slotledger.rules.internal.server.TwoCapacities;
+import slotledger.rules.internal.slots.AbsentProcessor;
+import slotledger.rules.internal.slots.DeadConnector;
+import slotledger.rules.internal.slots.SlotDescribed;
+import slotledger.rules.internal.slots.SolderedStays;
+import slotledger.rules.internal.slots.SomeMemory;
+import slotledger.rules.internal.slots.UnreadSlot;
+import slotledger.rules.spi.MemoryRule;
+
+/** The rules of this bundle, for use without a service registry. */
+public final class StandardRuleList {
+
+    /** How many there are; the service of all rules waits for so many. */
+    public static final int COUNT = 41;
+
+    private StandardRuleList() {
+    }
+
+    public static List<MemoryRule> create() {
+        return List.of(
+                new ChannelRanksFit(),
+                new ChipSizeFits(),
+                new ChipWidthFits(),
+                new ChipsAddUp(),
+                new ModuleRanksFit(),
+                new AlikeInChannel(),
+                new OneCapacity(),
+                new OneChipWidth(),
+                new FamilyKnown(),
+                new ChannelsEqual(),
+                new FillOrderHolds(),
+                new FillTableHolds(),
+                new FirstOfChannelFirst(),
+                new LargestFirst(),
+                new MatchedSets(),
+                new ProcessorsEqual(),
+                new BufferingFits(),
+                new EccFits(),
+                new EccUnmixed(),
+                new FormFits(),
+                new GenerationFits(),
+                new GradeAllowed(),
+                new OneBuffering(),
+                new OneGeneration(),
+                new OneVoltage(),
+                new VoltageFits(),
+                new LargestModule(),
+                new LargestTotal(),
+                new ProcessorTotal(),
+                new SmallestModule(),
+                new SystemUses(),
+                new MixedLatencies(),
+                new MixedRates(),
+                new ChannelsAlike(),
+                new TwoCapacities(),
+                new AbsentProcessor(),
+                new DeadConnector(),
+                new SlotDescribed(),
+                new SolderedStays(),
+                new SomeMemory(),
+                new UnreadSlot());
+    }
+}

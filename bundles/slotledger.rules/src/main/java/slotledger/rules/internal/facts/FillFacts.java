@@ -1,0 +1,54 @@
+package slotledger.rules.internal.facts;
+
+import java.util.ArrayList;
+import java.util.List;
+import slotledger.model.board.FillRow;
+import slotledger.rules.spi.Situation;
+
+/** What several fill rules need to know. */
+public final class FillFacts {
+
+    private FillFacts() {
+    }
+
+    /** Whether the table prints rows for so many modules with the installed processors. */
+    public static boolean hasRowsForCount(Situation situation) {
+        int count = situation.filled().size();
+        for (FillRow row : situation.rows()) {
+            if (row.slots().size() == count) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** The rows that name exactly the sockets filled. */
+    public static List<FillRow> matchingRows(Situation situation) {
+        List<String> filled = situation.filled();
+        List<FillRow> found = List.of();
+        for (FillRow row : situation.rows()) {
+            if (row.slots().size() == filled.size() && row.slots().containsAll(filled)) {
+                found = found.isEmpty() ? new ArrayList<>(2) : found;
+                found.add(row);
+            }
+        }
+        return found;
+    }
+
+    /** The filled sockets in the order of filling; empty where no order names them all. */
+    public static List<String> sequence(Situation situation) {
+        List<String> filled = situation.filled();
+        List<String> order = situation.order();
+        if (!order.containsAll(filled)) {
+            List<FillRow> rows = matchingRows(situation);
+            order = rows.isEmpty() ? List.of() : rows.get(0).slots();
+        }
+        List<String> sequence = new ArrayList<>(filled.size());
+        for (String label : order) {
+            if (filled.contains(label)) {
+                sequence.add(label);
+            }
+        }
+        return sequence;
+    }
+}

@@ -1,0 +1,161 @@
+package slotledger.rules.internal.facts;
+
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import slotledger.model.module.Buffering;
+import slotledger.model.module.ChipSize;
+import slotledger.model.module.ChipWidth;
+import slotledger.model.module.ErrorCheck;
+import slotledger.model.module.Form;
+import slotledger.model.module.Generation;
+import slotledger.model.module.ModuleKind;
+import slotledger.model.unit.Voltage;
+
+/**
+ * What follows of a module from what is known of it.
+ *
+ * <p>Chip arithmetic: a rank is 64 data bits wide, so it has 64 / chip width chips (without those for check bits), and
+ * capacity = chip size x chips a rank x ranks (JESD21-C, module specifications; check bits don't count).
+ */
+public final class ModuleFacts {
+
+    private static final int DATA_BITS = 64;
+    private static final int KIB_PER_MBIT = 128;
+    private static final Set<Voltage> V2_5 = Set.of(Voltage.ofMillivolts(2500));
+    private static final Set<Voltage> V1_8 = Set.of(Voltage.ofMillivolts(1800));
+    private static final Set<Voltage> V1_5 = Set.of(Voltage.ofMillivolts(1500));
+    private static final Set<Voltage> V1_2 = Set.of(Voltage.ofMillivolts(1200));
+    private static final Set<Voltage> V1_1 = Set.of(Voltage.ofMillivolts(1100));
+
+    private ModuleFacts() {
+    }
+
+    /** Known, or known from what can't be otherwise: registers come with check bits, and SO-DIMMs have no register. */
+    public static Optional<Buffering> buffering(ModuleKind kind) {
+        if (kind.buffering().isPresent()) {
+            return kind.buffering();
+        }
+        boolean plain = kind.errorCheck().filter(check -> check == ErrorCheck.NONE).isPresent();
+        boolean small = kind.form().filter(form -> form == Form.SO_DIMM || form == Form.MICRO_DIMM).isPresent();
+        return plain || small ? Optional.of(Buffering.UNBUFFERED) : Optional.empty();
+    }
+
+    /** Whether the module carries check bits; known, or known because it is registered. Empty means unknown. */
+    public static Optional<Boolean> checkBits(ModuleKind kind) {
+        if (kind.errorCheck().isPresent()) {
+            return Optional.of(kind.errorCheck().get() != ErrorCheck.NONE);
+        }
+        return kind.buffering().filter(buffering -> buffering != Buffering.UNBUFFERED).map(buffering -> true);
+    }
+
+    /** What the module surely works at: known, or the only voltage of its generation; all DDR3 works at 1.5 V. */
+    public static Set<Voltage> voltages(ModuleKind kind) {
+        if (!kind.voltages().isEmpty() || kind.generation().isEmpty()) {
+            return kind.voltages();
+        }
+        return switch (kind.generation().get()) {
+            case DDR -> V2_5;
+            case DDR2 -> V1_8;
+            case DDR3 -> V1_5;
+            case DDR4 -> V1_2;
+            case DDR5 -> V1_1;
+            case FPM, EDO, SDR, RDRAM, LPDDR3, LPDDR4, LPDDR4X, LPDDR5, LPDDR5X -> Set.of();
+        };
+    }
+
+    /** Whether the module may work at more voltages than is known. */
+    public static boolean mayWorkAtMore(ModuleKind kind) {
+        return kind.voltages().isEmpty() && kind.generation().filter(each -> each == Generation.DDR3).isPresent();
+    }
+
+    /** DDR-400 is specified at 2.6 V and works in slots of 2.5 V (JESD79, from memory), so 100 mV don't count. */
+    public static boolean same(Voltage one, Voltage other) {
+        return one.equals(other)
+                || one.millivolts() >= 2500 && other.millivolts() >= 2500
+                        && Math.abs(one.millivolts() - other.millivolts()) <= 100;
+    }
+
+    public static boolean anySame(Set<Voltage> some, Set<Voltage> others) {
+        for (Voltage one : some) {
+            for (Voltage other : others) {
+                if (same(one, other)) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    /** Chips a rank without those for check bits. */
+    public static int chipsPerRank(ChipWidth width) {
+        return width.bits() > DATA_BITS ? 1 : DATA_BITS / width.bits();
+    }
+
+    /** What chips, ranks and width make, in KiB. */
+    public static long product(int ranks, ChipWidth width, ChipSize size) {
+        return (long) ranks * chipsPerRank(width) * size.mebibits() * KIB_PER_MBIT;
+    }
+
+    /** Known, or derived from ranks and width where that is sure. */
+    public static Optional<ChipSize> chipSize(ModuleKind kind) {
+        if (kind.chipSize().isPresent() || kind.ranks().isEmpty() || kind.chipWidth().isEmpty() || mayBeStacked(kind)) {
+            return kind.chipSize();
+        }
+        return chipSize(kind, kind.ranks().getAsInt(), kind.chipWidth().get());
+    }
+
+    /** The chip size that such ranks and width would need; empty where it is no whole number of mebibits. */
+    public static Optional<ChipSize> chipSize(ModuleKind kind, int ranks, ChipWidth width) {
+        long one = (long) ranks * chipsPerRank(width) * KIB_PER_MBIT;
+        long mebibits = kind.capacity().kibibytes() / one;
+        return kind.capacity().kibibytes() % one == 0 && mebibits > 0 && mebibits <= Integer.MAX_VALUE
+                ? Optional.of(ChipSize.ofMbit((int) mebibits))
+                : Optional.empty();
+    }
+
+    /** Known, or derived from chip size and width where that is sure. */
+    public static OptionalInt ranks(ModuleKind kind) {
+        if (kind.ranks().isPresent() || kind.chipSize().isEmpty() || kind.chipWidth().isEmpty() || mayBeStacked(kind)) {
+            return kind.ranks();
+        }
+        long rank = product(1, kind.chipWidth().get(), kind.chipSize().get());
+        long ranks = kind.capacity().kibibytes() / rank;
+        return kind.capacity().kibibytes() % rank == 0 && ranks >= 1 && ranks <= mostRanks(kind)
+                ? OptionalInt.of((int) ranks)
+                : OptionalInt.empty();
+    }
+
+    /** Known, or derived from ranks and chip size where that is sure. */
+    public static Optional<ChipWidth> chipWidth(ModuleKind kind) {
+        if (kind.chipWidth().isPresent() || kind.ranks().isEmpty() || kind.chipSize().isEmpty() || mayBeStacked(kind)) {
+            return kind.chipWidth();
+        }
+        for (ChipWidth width : new ChipWidth[] {ChipWidth.X4, ChipWidth.X8, ChipWidth.X16}) {
+            if (product(kind.ranks().getAsInt(), width, kind.chipSize().get()) == kind.capacity().kibibytes()) {
+                return Optional.of(width);
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** Chips with several dies give registered DDR4 and DDR5 modules more than ranks and width say. */
+    public static boolean mayBeStacked(ModuleKind kind) {
+        boolean late = kind.generation().filter(each -> each.compareTo(Generation.DDR4) < 0).isEmpty();
+        boolean plain = buffering(kind).filter(each -> each == Buffering.UNBUFFERED).isPresent();
+        return late && !plain;
+    }
+
+    /** The most ranks of a module of this buffering: 2 unbuffered, 4 registered, 8 load-reduced (from memory). */
+    public static int mostRanks(ModuleKind kind) {
+        Optional<Buffering> buffering = buffering(kind);
+        if (buffering.isEmpty()) {
+            return 8;
+        }
+        return switch (buffering.get()) {
+            case UNBUFFERED -> 2;
+            case REGISTERED, FULLY_BUFFERED -> 4;
+            case LOAD_REDUCED -> 8;
+        };
+    }
+}

@@ -1,0 +1,78 @@
+package slotledger.rules.internal.fill;
+
+import java.util.List;
+import java.util.function.Supplier;
+import org.osgi.service.component.annotations.Component;
+import slotledger.model.board.BoardFact;
+import slotledger.model.board.Fill;
+import slotledger.model.board.FillRow;
+import slotledger.model.source.Source;
+import slotledger.model.verdict.Weight;
+import slotledger.rules.RulePage;
+import slotledger.rules.internal.facts.FillFacts;
+import slotledger.rules.internal.facts.Rule;
+import slotledger.rules.spi.Collector;
+import slotledger.rules.spi.MemoryRule;
+import slotledger.rules.spi.RuleId;
+import slotledger.rules.spi.Situation;
+import slotledger.rules.spi.Statement;
+
+/** The sockets filled are those of a printed row. */
+@Component(service = MemoryRule.class)
+@RuleId("fill-table")
+public final class FillTableHolds extends Rule {
+
+    public FillTableHolds() {
+        super(new RulePage(
+                "fill-table",
+                "Where a document prints which sockets a number of modules goes into, they go exactly there.",
+                Source.document("PowerEdge T630 Owner's Manual", "Table 31, page 95"),
+                "Look up the row for the number of modules and processors in the board's manual.",
+                "Move the modules into the sockets of the printed row.",
+                "A table prints 4 modules in A1, A2, A4, A5. Four modules in A1, A2, A3, A4 are in the order of the "
+                        + "numbers, but not where the table wants them."));
+    }
+
+    @Override
+    public void judge(Situation situation, Collector collector) {
+        Fill fill = situation.board().fill();
+        int count = situation.filled().size();
+        if (fill.table().isEmpty() || count == 0) {
+            return;
+        }
+        if (!FillFacts.matchingRows(situation).isEmpty()) {
+            report(situation, collector, Weight.PASSES, () ->
+                    "The %d sockets filled are as the fill table prints them.");
+        } else if (FillFacts.hasRowsForCount(situation)) {
+            report(situation, collector, departure(fill.binding()), () ->
+                    "The fill table prints other sockets for %d modules: " + rows(situation, count) + ".");
+        } else if (fill.tableOnly() && situation.rows().isEmpty()) {
+            report(situation, collector, Weight.UNKNOWN, () ->
+                    "The fill table says nothing of %d modules with " + processors(situation) + ".");
+        } else if (fill.tableOnly()) {
+            report(situation, collector, Weight.BLOCKS, () ->
+                    "The fill table has no row for %d modules, and no other way is allowed.");
+        }
+    }
+
+    private static void report(Situation situation, Collector collector, Weight weight, Supplier<String> sentence) {
+        collector.report(weight, () -> Statement.of(sentence.get().formatted(situation.filled().size()))
+                .in(situation.filled())
+                .by(situation.board().sourceOf(BoardFact.FILL)));
+    }
+
+    private static String rows(Situation situation, int count) {
+        List<String> rows = situation.rows().stream()
+                .map(FillRow::slots)
+                .filter(slots -> slots.size() == count)
+                .map(slots -> String.join(", ", slots))
+                .distinct()
+                .toList();
+        return String.join(" or ", rows);
+    }
+
+    private static String processors(Situation situation) {
+        int count = situation.setup().processors();
+        return count == 1 ? "1 processor" : count + " processors";
+    }
+}

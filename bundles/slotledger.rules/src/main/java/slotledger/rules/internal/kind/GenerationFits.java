@@ -1,0 +1,83 @@
+package slotledger.rules.internal.kind;
+
+import java.util.Optional;
+import org.osgi.service.component.annotations.Component;
+import slotledger.model.board.BoardFact;
+import slotledger.model.module.Form;
+import slotledger.model.module.Generation;
+import slotledger.model.source.Ground;
+import slotledger.model.source.Source;
+import slotledger.model.verdict.Weight;
+import slotledger.rules.RulePage;
+import slotledger.rules.internal.facts.ModuleRule;
+import slotledger.rules.spi.MemoryRule;
+import slotledger.rules.spi.Placed;
+import slotledger.rules.spi.RuleId;
+import slotledger.rules.spi.Situation;
+import slotledger.rules.spi.Statement;
+
+/** The generation of a module is the one the slot takes. */
+@Component(service = MemoryRule.class)
+@RuleId("generation")
+public final class GenerationFits extends ModuleRule {
+
+    public GenerationFits() {
+        super(new RulePage(
+                "generation",
+                "A module works only in a slot of its own generation.",
+                new Source(Ground.DOCUMENT, "JEDEC JESD79, JESD79-2, JESD79-3, JESD79-4, JESD79-5",
+                        "one standard a generation; pin counts and notches from memory", Optional.empty()),
+                "Read the label: PC or DDR, PC2 or DDR2, PC3 or DDR3 (PC3L or DDR3L too), PC4 or DDR4, PC5 or DDR5. "
+                        + "Don't go by the number of pins: DDR2 and DDR3 DIMMs both have 240, DDR4 and DDR5 DIMMs both "
+                        + "288, DDR and DDR2 SO-DIMMs both 200.",
+                "Choose a module of the generation that the board takes. Never force a module past the notch.",
+                "A board takes DDR3 DIMMs. A DDR2 DIMM also has 240 pins, but its notch is after pin 64 and that of "
+                        + "DDR3 after pin 48: it does not go in."));
+    }
+
+    @Override
+    protected Optional<Weight> weigh(Placed module) {
+        Optional<Generation> generation = module.kind().generation();
+        return generation.isEmpty() ? UNKNOWN : generation.get() == module.way().generation() ? PASSES : BLOCKS;
+    }
+
+    @Override
+    protected Statement explain(Placed module, Weight weight, Situation situation) {
+        String wanted = module.way().generation().text();
+        String sentence = module.kind().generation().isEmpty()
+                ? "%s is of unknown generation; the slot takes %s.".formatted(module, wanted)
+                : "%s is %s; the slot takes %s%s.".formatted(module, module.kind().generation().get().text(), wanted,
+                        samePins(module));
+        return Statement.of(sentence).in(module).by(situation.board().sourceOf(BoardFact.TAKES));
+    }
+
+    @Override
+    protected Statement pass(Situation situation) {
+        return Statement.of("All modules are %s, as the slots take."
+                        .formatted(situation.described().get(0).way().generation().text()))
+                .by(situation.board().sourceOf(BoardFact.TAKES));
+    }
+
+    private static String samePins(Placed module) {
+        Optional<Form> form = module.kind().form();
+        int has = form.isEmpty() ? 0 : pins(module.kind().generation().orElseThrow(), form.get());
+        int takes = form.isEmpty() ? 0 : pins(module.way().generation(), form.get());
+        return has == takes && has > 0 ? ": the same %d pins, but the notch is elsewhere".formatted(has) : "";
+    }
+
+    /** Contacts, 0 where it doesn't matter here. */
+    private static int pins(Generation generation, Form form) {
+        boolean small = form == Form.SO_DIMM;
+        if (form != Form.DIMM && !small) {
+            return 0;
+        }
+        return switch (generation) {
+            case DDR -> small ? 200 : 184;
+            case DDR2 -> small ? 200 : 240;
+            case DDR3 -> small ? 204 : 240;
+            case DDR4 -> small ? 260 : 288;
+            case DDR5 -> small ? 262 : 288;
+            case FPM, EDO, SDR, RDRAM, LPDDR3, LPDDR4, LPDDR4X, LPDDR5, LPDDR5X -> 0;
+        };
+    }
+}

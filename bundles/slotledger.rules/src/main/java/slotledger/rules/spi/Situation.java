@@ -1,0 +1,123 @@
+package slotledger.rules.spi;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import slotledger.model.board.Board;
+import slotledger.model.board.FillRow;
+import slotledger.model.board.Slot;
+import slotledger.model.board.SlotUse;
+import slotledger.model.board.Takes;
+import slotledger.model.machine.SlotContent;
+import slotledger.model.module.Generation;
+import slotledger.model.unit.Capacity;
+import slotledger.rules.Setup;
+
+/** A population on a board, seen by one of the ways of filling the board allows; sorted so that rules read it fast. */
+public final class Situation {
+
+    private final Setup setup;
+    private final Layout layout;
+    private final Layout.Way way;
+    private final List<Placed> modules;
+    private final List<Placed> described;
+    private final List<String> filled;
+    private final boolean unread;
+    private final Capacity total;
+
+    Situation(Setup setup, Layout layout, Layout.Way way) {
+        this.setup = setup;
+        this.layout = layout;
+        this.way = way;
+        modules = new ArrayList<>(layout.slots.length);
+        described = new ArrayList<>(layout.slots.length);
+        filled = new ArrayList<>(layout.slots.length);
+        boolean anyUnread = false;
+        long kibibytes = 0;
+        for (int i = 0; i < layout.slots.length; i++) {
+            Slot slot = layout.slots[i];
+            SlotContent content = setup.population().in(slot.label());
+            if (content instanceof SlotContent.Holds holds) {
+                Optional<Takes> takes = way.takes().get(i);
+                Placed placed = new Placed(slot, layout.channelOf[i], layout.processorOf[i], holds.kind(), takes);
+                modules.add(placed);
+                kibibytes += holds.kind().capacity().kibibytes();
+                if (slot.use() == SlotUse.SOCKET && takes.isPresent()) {
+                    described.add(placed);
+                }
+            }
+            boolean isUnread = content instanceof SlotContent.Unread;
+            anyUnread |= isUnread;
+            if (slot.use() == SlotUse.SOCKET && (isUnread || content instanceof SlotContent.Holds)) {
+                filled.add(slot.label());
+            }
+        }
+        unread = anyUnread;
+        total = Capacity.ofKiB(kibibytes);
+    }
+
+    public Setup setup() {
+        return setup;
+    }
+
+    public Board board() {
+        return setup.board();
+    }
+
+    /** All modules that could be read, soldered memory among them, in the board's order. */
+    public List<Placed> modules() {
+        return modules;
+    }
+
+    /** Modules in sockets of which the board says what they take. */
+    public List<Placed> described() {
+        return described;
+    }
+
+    /** Labels of the sockets with a module, or with something that could not be read, in the board's order. */
+    public List<String> filled() {
+        return filled;
+    }
+
+    /** Whether something in a slot could not be read, so that totals are not known. */
+    public boolean hasUnread() {
+        return unread;
+    }
+
+    /** The sum of all modules that could be read. */
+    public Capacity total() {
+        return total;
+    }
+
+    /** The modules of one channel, by its index in the board's list. */
+    public List<Placed> inChannel(int channel) {
+        List<Placed> found = new ArrayList<>(4);
+        for (Placed module : modules) {
+            if (module.channel() == channel) {
+                found.add(module);
+            }
+        }
+        return found;
+    }
+
+    /** The generations the board takes in this way. */
+    public Set<Generation> generations() {
+        return way.generations();
+    }
+
+    /** Whether any way of the board speaks of the socket. */
+    public boolean anyWayDescribes(Slot slot) {
+        return layout.described.get(layout.board.slots().indexOf(slot));
+    }
+
+    /** The order of filling, only sockets of installed processors; empty where no document says. */
+    public List<String> order() {
+        return layout.order(setup.processors());
+    }
+
+    /** The printed rows for the installed processors. */
+    public List<FillRow> rows() {
+        return layout.rows(setup.processors());
+    }
+}

@@ -1,0 +1,30 @@
+package slotledger.workbench.internal;
+
+/** Every id that plugin.xml and the code must agree on. */
+public final class Ids {
+
+    public static final String PERSPECTIVE = "slotledger.workbench.perspective";
+
+    public static final String FLEET = "slotledger.workbench.fleet";
+    public static final String FINDINGS = "slotledger.workbench.findings";
+    public static final String SLOTS = "slotledger.workbench.slots";
+    public static final String WHY = "slotledger.workbench.why";
+
+    public static final String OPEN_PROJECT = "slotledger.workbench.openProject";
+    public static final String PLAN = "slotledger.workbench.plan";
+
+    /** Widgets carry their name under this key, for tests and tools. */
+    public static final String WIDGET = "slotledger.widget";
+    /** A painted widget carries under this key what it shows, in words. */
+    public static final String WORDS = "slotledger.words";
+    public static final String FLEET_FILTER = "fleet.filter";
+    public static final String FLEET_SUMMARY = "fleet.summary";
+    public static final String FLEET_GRID = "fleet.grid";
+    public static final String FINDINGS_TABLE = "findings.table";
+    public static final String SLOTS_CANVAS = "slots.canvas";
+    public static final String SLOTS_HEADING = "slots.heading";
+    public static final String WHY_TREE = "why.tree";
+
+    private Ids() {
+    }
+}

@@ -1,0 +1,88 @@
+package slotledger.workbench.internal.fleet;
+
+import java.util.function.Consumer;
+import org.eclipse.nebula.widgets.nattable.NatTable;
+import org.eclipse.nebula.widgets.nattable.config.DefaultNatTableStyleConfiguration;
+import org.eclipse.nebula.widgets.nattable.data.IRowDataProvider;
+import org.eclipse.nebula.widgets.nattable.data.ListDataProvider;
+import org.eclipse.nebula.widgets.nattable.grid.GridRegion;
+import org.eclipse.nebula.widgets.nattable.grid.layer.ColumnHeaderLayer;
+import org.eclipse.nebula.widgets.nattable.grid.layer.DefaultColumnHeaderDataLayer;
+import org.eclipse.nebula.widgets.nattable.layer.CompositeLayer;
+import org.eclipse.nebula.widgets.nattable.layer.DataLayer;
+import org.eclipse.nebula.widgets.nattable.selection.RowSelectionModel;
+import org.eclipse.nebula.widgets.nattable.selection.SelectionLayer;
+import org.eclipse.nebula.widgets.nattable.selection.command.SelectRowsCommand;
+import org.eclipse.nebula.widgets.nattable.selection.config.RowOnlySelectionBindings;
+import org.eclipse.nebula.widgets.nattable.selection.config.RowOnlySelectionConfiguration;
+import org.eclipse.nebula.widgets.nattable.selection.event.RowSelectionEvent;
+import org.eclipse.nebula.widgets.nattable.sort.SortHeaderLayer;
+import org.eclipse.nebula.widgets.nattable.sort.config.SingleClickSortConfiguration;
+import org.eclipse.nebula.widgets.nattable.viewport.ViewportLayer;
+import org.eclipse.nebula.widgets.nattable.viewport.command.ShowRowInViewportCommand;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import slotledger.model.machine.AssetTag;
+import slotledger.workbench.internal.Ids;
+
+/** The grid itself: one line a machine, sorted by a click on a heading. */
+final class FleetGrid {
+
+    private final FleetTable table;
+    private final IRowDataProvider<FleetRow> body;
+    private final SelectionLayer selection;
+    private final ViewportLayer viewport;
+    private final NatTable grid;
+
+    FleetGrid(Composite parent, FleetTable table, Consumer<FleetRow> selected) {
+        this.table = table;
+        body = new ListDataProvider<>(table.visible(), new FleetCells());
+        DataLayer data = new DataLayer(body);
+        for (FleetColumn column : FleetColumn.values()) {
+            data.setColumnWidthByPosition(column.ordinal(), column.width());
+        }
+        data.setConfigLabelAccumulator(new FleetCells());
+        selection = new SelectionLayer(data, false);
+        selection.setSelectionModel(new RowSelectionModel<>(selection, body, row -> row.tag().value(), false));
+        selection.addConfiguration(new RowOnlySelectionConfiguration());
+        viewport = new ViewportLayer(selection);
+        viewport.setRegionName(GridRegion.BODY);
+        ColumnHeaderLayer headings = new ColumnHeaderLayer(
+                new DefaultColumnHeaderDataLayer(new FleetHeadings()), viewport, selection);
+        CompositeLayer all = new CompositeLayer(1, 2);
+        all.setChildLayer(GridRegion.COLUMN_HEADER,
+                new SortHeaderLayer<FleetRow>(headings, new FleetSort(table, this::refresh), false), 0, 0);
+        all.setChildLayer(GridRegion.BODY, viewport, 0, 1);
+        grid = new NatTable(parent, all, false);
+        grid.setData(Ids.WIDGET, Ids.FLEET_GRID);
+        grid.addConfiguration(new DefaultNatTableStyleConfiguration());
+        grid.addConfiguration(new SingleClickSortConfiguration());
+        grid.addConfiguration(new RowOnlySelectionBindings());
+        grid.addConfiguration(new FleetLook(grid.getDisplay()));
+        grid.configure();
+        selection.addLayerListener(event -> {
+            if (event instanceof RowSelectionEvent) {
+                selection.getSelectedRowPositions().stream().flatMap(range -> range.getMembers().stream())
+                        .filter(row -> row < table.visible().size())
+                        .findFirst().ifPresent(row -> selected.accept(table.visible().get(row)));
+            }
+        });
+    }
+
+    Control control() {
+        return grid;
+    }
+
+    void refresh() {
+        grid.refresh();
+    }
+
+    /** Selects a machine's line and scrolls to it, where the filter lets it show. */
+    void reveal(AssetTag tag) {
+        int row = table.indexOf(tag);
+        if (row >= 0 && !selection.isRowPositionSelected(row)) {
+            selection.doCommand(new SelectRowsCommand(selection, 0, row, false, false));
+            viewport.doCommand(new ShowRowInViewportCommand(row));
+        }
+    }
+}

@@ -1,0 +1,48 @@
+package slotledger.workbench.internal.session;
+
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import slotledger.app.DeskException;
+import slotledger.app.FleetDesk;
+import slotledger.app.Project;
+import slotledger.app.Survey;
+import slotledger.model.machine.AssetTag;
+import slotledger.model.machine.Machine;
+import slotledger.model.observed.ObservedMachine;
+import slotledger.model.task.Progress;
+import slotledger.model.verdict.Operation;
+
+/**
+ * A project that was read.
+ *
+ * @param survey  everything its files say
+ * @param runsNow how each machine of a known board runs as it is
+ */
+public record Opened(Survey survey, Map<AssetTag, Operation> runsNow) {
+
+    public Opened {
+        Objects.requireNonNull(survey, "survey");
+        runsNow = Map.copyOf(runsNow);
+    }
+
+    /** Reads a project; long work. */
+    public static Opened read(FleetDesk desk, Project project, Progress progress) throws DeskException {
+        Survey survey = desk.survey(project, progress);
+        Map<AssetTag, Operation> runsNow = new HashMap<>();
+        for (Machine machine : survey.fleet().machines()) {
+            progress.check();
+            runsNow.put(machine.tag(), desk.operate(survey, machine));
+        }
+        return new Opened(survey, runsNow);
+    }
+
+    public Optional<Machine> machine(AssetTag tag) {
+        return survey.fleet().find(tag);
+    }
+
+    public Optional<ObservedMachine> unresolved(AssetTag tag) {
+        return survey.unresolved().stream().filter(machine -> machine.tag().equals(tag)).findFirst();
+    }
+}
