@@ -15,7 +15,7 @@ import slotledger.workbench.internal.session.Session.Change;
 /** Sets up the window: which bars it has, how large it is at first, and its title. */
 final class WindowAdvisor extends WorkbenchWindowAdvisor {
 
-    private static final Point WISHED = new Point(1440, 900);
+    private static final Point WISHED = new Point(1680, 1020);
 
     private final Session session;
     private Runnable unlisten = () -> { };

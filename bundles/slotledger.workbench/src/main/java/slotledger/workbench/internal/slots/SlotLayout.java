@@ -29,7 +29,7 @@ record SlotLayout(
     static final int FOOT_LINES = 2;
     static final int TITLE_LINES = 2;
 
-    private static final int LEAST_WIDTH = 110;
+    private static final int LEAST_WIDTH = 90;
 
     /** How wide texts are. */
     @FunctionalInterface
