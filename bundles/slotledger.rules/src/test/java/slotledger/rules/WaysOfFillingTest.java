@@ -87,7 +87,8 @@ class WaysOfFillingTest {
     @Test
     void aPopulationOfAnotherBoardFailsFast() {
         Board board = BoardText.board("none", "channel A 1 A1\ntakes DDR4 DIMM");
-        Setup setup = Setup.of(board, ModuleText.population(board, "A1: 8GB DDR4").with("X9", ModuleText.module("8GB")));
+        Setup setup = Setup.of(board, ModuleText.population(board, "A1: 8GB DDR4")
+                .with("X9", ModuleText.module("8GB")));
         assertThrows(IllegalArgumentException.class, () -> StandardRules.create().weigh(setup));
     }
 

@@ -54,7 +54,8 @@ class RunningRateTest {
     @Test
     void aLimitThatHangsOnAnUnknownFactLeavesTheRateUnknown() {
         Board board = board("limit dpc=2 ranks=1 2400\nlimit dpc=2 ranks=2 2133");
-        assertRate(0, "The rate is not known: 2666 MT/s or 2400 MT/s, depending on the ranks of the modules in channel A.",
+        assertRate(0,
+                "The rate is not known: 2666 MT/s or 2400 MT/s, depending on the ranks of the modules in channel A.",
                 board, "A1 A2: 8GB DDR4-2666 DIMM");
         assertRate(2133, "The 8 GB module in slot A1 is rated for that.", board, "A1 A2: 8GB DDR4-2133 DIMM");
     }
