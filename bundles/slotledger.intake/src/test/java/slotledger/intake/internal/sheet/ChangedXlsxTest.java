@@ -26,7 +26,8 @@ class ChangedXlsxTest {
                 <worksheet xmlns="m"><cols><col min="1" max="2" hidden="1"/></cols><sheetData>\
                 <row r="1"><c r="A1" t="s"><v>0</v></c><c r="B1" s="1"><v>45352</v></c></row>\
                 <row r="2" hidden="1"><c r="A2" t="inlineStr"><is><r><t>x&amp;&#65;</t></r></is></c>\
-                <c r="B2"><f>A1</f></c></row></sheetData><mergeCells><mergeCell ref="A1:B2"/></mergeCells><!-- end --></worksheet>""")
+                <c r="B2"><f>A1</f></c></row></sheetData>\
+                <mergeCells><mergeCell ref="A1:B2"/></mergeCells><!-- end --></worksheet>""")
                 .strings("<si><t xml:space=\"preserve\"> 8 GB</t></si>").styles("General", "yyyy-mm-dd");
     }
 
