@@ -40,7 +40,8 @@ class OrderWorkbookTest {
         try (XSSFWorkbook workbook = written(SchoolPlan.book())) {
             List<String> names = new ArrayList<>();
             workbook.forEach(sheet -> names.add(sheet.getSheetName()));
-            assertEquals(List.of("Summary", "Order Byte & Board Sons 'Co", "Order Merrow Parts", "Allocation", "Spares",
+            assertEquals(List.of("Summary", "Order Byte & Board Sons 'Co", "Order Merrow Parts", "Cost centres",
+                    "Allocation", "Spares",
                     "Considered", "Leftovers", "Not helped"), names);
         }
     }
@@ -81,7 +82,7 @@ class OrderWorkbookTest {
     @Test
     void costCentresAddUpToTheGoodsWhateverTheirNames() throws Exception {
         try (XSSFWorkbook workbook = written(SchoolPlan.book())) {
-            Sheet allocation = workbook.getSheet("Allocation");
+            Sheet allocation = workbook.getSheet("Cost centres");
             assertEquals(79.96, row(allocation, "Lab").getCell(1).getNumericCellValue(), 1e-9);
             assertEquals(16.67, row(allocation, "*").getCell(1).getNumericCellValue(), 1e-9);
             assertEquals(39.98, row(allocation, ">5").getCell(1).getNumericCellValue(), 1e-9);

@@ -44,9 +44,12 @@ final class Html {
         return this;
     }
 
-    /** Adds a name of a user's thing; its writing direction does not touch what is around it. */
+    /**
+     * Adds a name of a user's thing; its writing direction does not touch what is around it, and marks in it that would
+     * make it look like another name are left out.
+     */
     Html name(String text) {
-        out.append("<bdi>").append(escape(text)).append("</bdi>");
+        out.append("<bdi>").append(escape(Texts.line(text))).append("</bdi>");
         return this;
     }
 

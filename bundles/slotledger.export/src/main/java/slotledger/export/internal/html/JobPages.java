@@ -68,7 +68,7 @@ public final class JobPages {
         Html html = new Html(Texts.line(book.plan().title()) + ": job sheets", "index " + book.plan().title());
         html.raw("<header><h1>").name(book.plan().title()).raw("</h1>\n");
         html.element("p", "Job sheets for " + Texts.count(files.size(), "machine", "machines") + ", plan of "
-                + book.plan().date() + ". By site and room; the number is the place in the order of work.");
+                + book.plan().date() + ". By site and room; the number is the place on the round.");
         html.raw("</header>\n");
         String site = null;
         String room = null;
@@ -86,7 +86,7 @@ public final class JobPages {
             html.raw("<div class=\"links\"><a href=\"" + entry.getValue() + "\"><b>")
                     .name(Texts.shortened(sheet.machine().tag().value(), 80)).raw("</b><br>")
                     .name(sheet.board().name()).text(", " + sheet.plan().runsNow().installed() + " to "
-                            + sheet.plan().runsAfter().installed() + ", number " + sheet.plan().workOrder())
+                            + sheet.plan().runsAfter().installed() + ", number " + sheet.orderOf())
                     .raw("</a></div>\n");
         }
         return html.done();

@@ -13,7 +13,7 @@ import slotledger.export.internal.text.Words;
 /** One machine's job sheet as a page that reads well on a phone. */
 final class SheetPage {
 
-    private static final int NARROW_FROM = 7;
+    private static final int TURNED_FROM = 7;
     private static final int PATTERNS = 8;
     private static final int LONG_TAG = 40;
 
@@ -64,7 +64,7 @@ final class SheetPage {
         if (!sheet.machine().serial().isEmpty()) {
             html.text(", serial number ").name(sheet.machine().serial());
         }
-        html.raw("<br>").text("Machine " + sheet.orderOf() + " in the order of work").raw("</p>\n");
+        html.raw("<br>").text("Number " + sheet.orderOf() + " on the round").raw("</p>\n");
         TagCode.of(sheet.machine().tag()).ifPresentOrElse(
                 code -> html.raw(CodeSvg.of(code)),
                 () -> html.element("p", "The tag is too long for a scannable code."));
@@ -76,12 +76,18 @@ final class SheetPage {
         if (!grid.isKnown()) {
             html.element("p", "Where the slots are on the board is not known: look at the printed labels.");
         }
+        boolean turned = grid.columns() >= TURNED_FROM;
+        if (turned) {
+            html.element("p class=\"small\"", "Drawn turned by a quarter: the board's left slot is at the top.");
+        }
         html.raw("<div class=\"slots%s\" style=\"--columns:%d\">\n".formatted(
-                grid.columns() >= NARROW_FROM ? " narrow" : "", grid.columns()));
+                turned ? " turned" : "", turned ? grid.rows() : grid.columns()));
         for (SlotState state : states) {
             int channel = sheet.channels().indexOf(state.slot().channel());
+            int row = grid.rowOf(state.slot()) + 1;
+            int column = grid.columnOf(state.slot()) + 1;
             html.raw("<div class=\"slot %s c%d\" style=\"grid-row:%d;grid-column:%d\"><b>".formatted(state.mark().key(),
-                    channel % PATTERNS, grid.rowOf(state.slot()) + 1, grid.columnOf(state.slot()) + 1));
+                    channel % PATTERNS, turned ? column : row, turned ? row : column));
             html.name(state.slot().label()).raw("</b> <span class=\"mark\">").text(state.mark().text()).raw("</span> ");
             if (!state.content().isEmpty()) {
                 html.raw("<span>").text(Words.brief(state.content())).raw("</span> ");

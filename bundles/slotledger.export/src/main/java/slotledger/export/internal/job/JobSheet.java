@@ -10,7 +10,7 @@ import slotledger.model.plan.MachinePlan;
  *
  * @param plan      what becomes of the machine
  * @param board     its board
- * @param orderOf   "7 of 230"
+ * @param orderOf   number on the round: "7 of 230"
  * @param before    slots before the work
  * @param after     slots after the work
  * @param channels  names of channels, in the board's order; a picture gives each a pattern of its own

@@ -2,11 +2,14 @@ package slotledger.export.internal.job;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import slotledger.export.PlanBook;
+import slotledger.export.internal.round.Round;
 import slotledger.export.internal.text.Lists;
 import slotledger.export.internal.text.Words;
 import slotledger.model.board.Board;
@@ -30,20 +33,26 @@ public final class JobSheets {
     private static final int MOST_DOUBTS = 4;
 
     private final PlanBook book;
-    private final int all;
+    private final Map<AssetTag, Integer> numbers = new HashMap<>();
 
     public JobSheets(PlanBook book) {
         this.book = book;
-        this.all = book.plan().work().size();
+        Round.of(book.plan()).forEach(stop -> stop.machines()
+                .forEach(plan -> numbers.put(plan.machine().tag(), numbers.size() + 1)));
     }
 
-    /** One sheet for each machine that is opened, by site, room and order of work. */
+    /** One sheet for each machine that is opened, by site, room and place on the round. */
     public List<JobSheet> all() {
         return book.plan().work().stream()
                 .sorted(Comparator.comparing((MachinePlan plan) -> plan.machine().where())
-                        .thenComparingInt(MachinePlan::workOrder))
+                        .thenComparingInt(this::number))
                 .map(this::sheet)
                 .toList();
+    }
+
+    /** Its number on the round. */
+    private int number(MachinePlan plan) {
+        return numbers.get(plan.machine().tag());
     }
 
     JobSheet sheet(MachinePlan plan) {
@@ -55,7 +64,7 @@ public final class JobSheets {
         List<SlotState> before = states(plan, board, plan.before(), true);
         List<SlotState> after = states(plan, board, plan.after(), false);
         List<SlotState> received = after.stream().filter(state -> state.mark() == Mark.PUT_IN).toList();
-        return new JobSheet(plan, board, plan.workOrder() + " of " + all, before, after,
+        return new JobSheet(plan, board, number(plan) + " of " + numbers.size(), before, after,
                 board.channels().stream().map(Channel::name).toList(), heed(plan), Cautions.of(plan, board.form()),
                 new Steps(book, plan).lines(board.slots()), expected(plan), firmware(plan, after), received,
                 board.notes(), sources(board));

@@ -7,7 +7,7 @@ public enum Mark {
     PUT_IN("+", "put in"),
     TAKE_OUT("\u00D7", "take out"),
     MOVES("\u2192", "moves"),
-    MOVED("\u2192", "moved here"),
+    MOVED("\u2192", "moved in"),
     STAYS("=", "stays"),
     EMPTY("", "empty"),
     SOLDERED("=", "soldered"),

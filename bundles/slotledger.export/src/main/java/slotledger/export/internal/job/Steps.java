@@ -63,7 +63,7 @@ final class Steps {
     }
 
     private void putIn(String slot, Move move) {
-        Line what = Line.of("Put a ", Words.brief(move.content()), " into slot ", slot, ". ");
+        Line what = Line.of("Put one ", Words.brief(move.content()), " into slot ", slot, ". ");
         lines.add(what.plus(whereFrom(move.from())));
     }
 

@@ -18,7 +18,7 @@ import slotledger.model.plan.Purchase;
 import slotledger.model.unit.Money;
 
 /**
- * Who pays for what: goods by cost centre above, machine by machine below. What is no machine's (spares, rests of
+ * Who pays for what: goods by cost centre on one sheet, machine by machine on another. What is no machine's (spares, rests of
  * packs, cents lost in dividing packs) is a row of its own for each order line, so that the sheet adds up to the order.
  */
 final class AllocationPage {
@@ -29,23 +29,29 @@ final class AllocationPage {
     private static final int MODULES = 6;
     private static final int AMOUNT = 7;
     private static final int CENTRE_NUMBER = 8;
-    private static final int CENTRE_NUMBER_ABOVE = 4;
-    private static final int HEAD_ROWS = 5;
+    private static final int OWN_NUMBER = 4;
+    private static final int FIRST_ROW = 4;
 
-    /** One row below: what a machine, or nobody, takes of an order line. */
+    /** One row: what a machine, or nobody, takes of an order line. */
     private record Share(
             String centre, Optional<Machine> machine, String tag, Purchase purchase, int modules, String amount,
             Money value) {}
 
     private final PlanBook book;
+    private final Page sums;
     private final Page page;
     private final List<SupplierPage> suppliers;
     private final List<Share> shares = new ArrayList<>();
     private final Map<String, String> centres = new LinkedHashMap<>();
-    private final Map<String, Money> sums = new LinkedHashMap<>();
+    private final Map<String, Money> goods = new LinkedHashMap<>();
 
-    AllocationPage(PlanBook book, Page page, List<SupplierPage> suppliers) {
+    /**
+     * @param sums sheet for the sums by cost centre
+     * @param page sheet for the machines
+     */
+    AllocationPage(PlanBook book, Page sums, Page page, List<SupplierPage> suppliers) {
         this.book = book;
+        this.sums = sums;
         this.page = page;
         this.suppliers = suppliers;
     }
@@ -53,56 +59,52 @@ final class AllocationPage {
     void fill() {
         Money nothing = Money.zero(book.plan().policy().currency());
         book.plan().policy().costCentreBudgets().keySet().forEach(name -> sum(Texts.or(name, NOBODY), nothing));
-        int firstRow = HEAD_ROWS + centresNeeded() + 4;
-        suppliers.forEach(supplier -> supplier.purchases().forEach(purchase -> share(supplier, purchase, firstRow)));
-        int lastRow = firstRow + Math.max(shares.size(), 1) - 1;
+        suppliers.forEach(supplier -> supplier.purchases().forEach(purchase -> share(supplier, purchase)));
+        machines();
+        centres(nothing);
+    }
 
-        page.title("Allocation to cost centres and machines");
+    private void machines() {
+        page.title("Allocation to machines");
         page.note("Goods only, without delivery, labour and tax. Amounts follow the quantities and prices of the orders;"
-                + " the sums above follow the number of the cost centre at the end of a row.");
+                + " sheet Cost centres follows the number at the end of a row.");
         page.gap();
-        page.section("By cost centre");
-        page.next();
-        String[] heads = {"Cost centre", "Goods", "Budget", "Left", "Its number"};
-        for (int i = 0; i < heads.length; i++) {
-            page.text(i, heads[i], Look.HEADER);
-        }
-        sums.forEach((key, sum) -> centre(key, sum, firstRow, lastRow));
-        page.next().text(CENTRE, "All", Look.STRONG);
-        page.formula(1, "SUM(" + Page.range(firstRow, lastRow, AMOUNT) + ")",
-                sums.values().stream().reduce(nothing, Money::plus), Look.MONEY_STRONG);
-        page.gap();
-        page.section("By machine");
         page.header("Cost centre", "Machine", "Site", "Room", "Supplier and part", "Module", "Modules", "Amount",
                 "Number of cost centre");
-        if (page.rowNumber() + 1 != firstRow) {
+        if (page.rowNumber() + 1 != FIRST_ROW) {
             throw new IllegalStateException("The rows of the allocation must begin at %d, not %d."
-                    .formatted(firstRow, page.rowNumber() + 1));
+                    .formatted(FIRST_ROW, page.rowNumber() + 1));
         }
         shares.forEach(this::row);
         page.filter(CENTRE_NUMBER + 1);
     }
 
-    private int centresNeeded() {
-        Map<String, String> found = new LinkedHashMap<>(centres);
-        book.plan().purchases().forEach(purchase -> {
-            purchase.uses().forEach(use -> found.put(key(Texts.or(use.costCentre(), NOBODY)), ""));
-            found.put(key(COMMON), "");
-        });
-        return found.size();
+    private void centres(Money nothing) {
+        sums.title("Allocation to cost centres");
+        sums.note("Goods only, without delivery, labour and tax.");
+        sums.gap();
+        sums.header("Cost centre", "Goods", "Budget", "Left", "Its number");
+        goods.forEach(this::centre);
+        sums.next().text(CENTRE, "All", Look.STRONG);
+        sums.formula(1, "SUM(" + rows(AMOUNT) + ")", goods.values().stream().reduce(nothing, Money::plus),
+                Look.MONEY_STRONG);
     }
 
-    private void centre(String key, Money sum, int firstRow, int lastRow) {
-        page.next().text(CENTRE, centres.get(key));
+    private void centre(String key, Money sum) {
+        sums.next().text(CENTRE, centres.get(key)).count(OWN_NUMBER, number(key));
         // By number, not by name: SUMIF would read a name such as ">5" or "*" as a condition.
-        page.count(CENTRE_NUMBER_ABOVE, number(key));
-        page.formula(1, "SUMIF(%s,%s,%s)".formatted(Page.range(firstRow, lastRow, CENTRE_NUMBER),
-                page.here(CENTRE_NUMBER_ABOVE), Page.range(firstRow, lastRow, AMOUNT)), sum, Look.MONEY);
-        String goods = page.here(1);
+        sums.formula(1, "SUMIF(%s,%s,%s)".formatted(rows(CENTRE_NUMBER), sums.here(OWN_NUMBER), rows(AMOUNT)), sum,
+                Look.MONEY);
+        String here = sums.here(1);
         budget(key).ifPresent(budget -> {
-            page.number(2, budget.amount().doubleValue(), Look.MONEY_INPUT);
-            page.formula(3, page.here(2) + "-" + goods, budget.minus(sum), Look.MONEY);
+            sums.number(2, budget.amount().doubleValue(), Look.MONEY_INPUT);
+            sums.formula(3, sums.here(2) + "-" + here, budget.minus(sum), Look.MONEY);
         });
+    }
+
+    /** A column of all rows by machine. */
+    private String rows(int column) {
+        return page.outside(Page.range(FIRST_ROW, FIRST_ROW + Math.max(shares.size(), 1) - 1, column));
     }
 
     private Optional<Money> budget(String key) {
@@ -112,11 +114,11 @@ final class AllocationPage {
                 .findFirst();
     }
 
-    private void share(SupplierPage supplier, Purchase purchase, int firstRow) {
+    private void share(SupplierPage supplier, Purchase purchase) {
         SupplierPage.Line line = supplier.line(purchase);
         int digits = purchase.perPack().currency().getDefaultFractionDigits();
         BigDecimal size = BigDecimal.valueOf(purchase.offer().packSize());
-        int begin = firstRow + shares.size();
+        int begin = FIRST_ROW + shares.size();
         Money rest = purchase.total();
         for (Purchase.Use use : purchase.uses()) {
             BigDecimal amount = purchase.perPack().amount()
@@ -124,12 +126,12 @@ final class AllocationPage {
                     .divide(size, digits, RoundingMode.HALF_UP);
             Money value = Money.of(amount, rest.currency());
             String formula = "ROUND(%s*%s,%d)".formatted(
-                    Page.at(firstRow + shares.size(), MODULES), line.perModule(), digits);
+                    Page.at(FIRST_ROW + shares.size(), MODULES), line.perModule(), digits);
             add(new Share(Texts.or(use.costCentre(), NOBODY), book.plan().find(use.machine()).map(plan -> plan.machine()),
                     use.machine().value(), purchase, use.modules(), formula, value));
             rest = rest.minus(value);
         }
-        int end = firstRow + shares.size() - 1;
+        int end = FIRST_ROW + shares.size() - 1;
         String used = purchase.uses().isEmpty() ? "" : "-SUM(" + Page.range(begin, end, AMOUNT) + ")";
         add(new Share(COMMON, Optional.empty(), "", purchase, purchase.spares() + purchase.over(),
                 line.total() + used, rest));
@@ -142,7 +144,7 @@ final class AllocationPage {
 
     private void sum(String centre, Money value) {
         centres.putIfAbsent(key(centre), centre);
-        sums.merge(key(centre), value, Money::plus);
+        goods.merge(key(centre), value, Money::plus);
     }
 
     /** Spreadsheet programs compare texts without regard to case. */
@@ -164,6 +166,6 @@ final class AllocationPage {
     }
 
     private int number(String key) {
-        return List.copyOf(sums.keySet()).indexOf(key) + 1;
+        return List.copyOf(goods.keySet()).indexOf(key) + 1;
     }
 }

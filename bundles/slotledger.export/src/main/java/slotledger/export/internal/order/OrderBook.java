@@ -22,6 +22,7 @@ import slotledger.model.unit.Money;
 public final class OrderBook {
 
     private static final int[] SUMMARY_WIDTHS = {52, 18, 18, 18, 16, 12};
+    private static final int[] CENTRE_WIDTHS = {40, 18, 18, 18, 12};
     private static final int[] ALLOCATION_WIDTHS = {24, 20, 18, 18, 34, 24, 10, 16, 13};
     private static final int[] SPARES_WIDTHS = {24, 24, 60, 12, 14, 16};
     private static final int[] CONSIDERED_WIDTHS = {9, 20, 22, 44, 9, 15, 15, 9, 11, 11, 12, 30};
@@ -48,7 +49,8 @@ public final class OrderBook {
         Page summary = workbook.page("Summary", SUMMARY_WIDTHS);
         List<SupplierPage> suppliers = suppliers(workbook);
         step("orders", 0.2);
-        new AllocationPage(book, workbook.page("Allocation", ALLOCATION_WIDTHS), suppliers).fill();
+        new AllocationPage(book, workbook.page("Cost centres", CENTRE_WIDTHS),
+                workbook.page("Allocation", ALLOCATION_WIDTHS), suppliers).fill();
         step("allocation", 0.4);
         StockPages.spares(book, workbook.page("Spares", SPARES_WIDTHS), suppliers);
         StockPages.considered(book, workbook.page("Considered", CONSIDERED_WIDTHS));

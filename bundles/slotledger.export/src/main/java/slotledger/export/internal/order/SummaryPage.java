@@ -67,7 +67,7 @@ final class SummaryPage {
     private void spending(Plan plan) {
         Spending spending = plan.spending();
         page.section("Money");
-        page.header("Supplier", "Goods", "Delivery", "Total", "Order lines", "Modules");
+        page.subheader("Supplier", "Goods", "Delivery", "Total", "Order lines", "Modules");
         int first = page.rowNumber() + 1;
         for (SupplierPage supplier : suppliers) {
             page.next().text(0, supplier.supplier().name());

@@ -42,7 +42,7 @@ final class SupplierPage {
         this.supplier = supplier;
         this.purchases = purchases;
         this.delivery = delivery;
-        this.page = book.page("Order " + supplier.name(), 6, 22, 44, 9, 9, 9, 15, 16, 15, 10, 10, 12, 12, 30);
+        this.page = book.page("Order " + supplier.name(), 7, 20, 40, 10, 9, 10, 14, 15, 14, 10, 11, 12, 12, 26);
         fill();
     }
 

@@ -12,8 +12,8 @@ import slotledger.export.internal.text.Texts;
 final class Footer extends PdfPageEventHelper {
 
     private static final float SIZE = 7.5f;
-    private static final int NAME_LIMIT = 50;
-    private static final int TITLE_LIMIT = 60;
+    private static final int NAME_LIMIT = 28;
+    private static final int TITLE_LIMIT = 56;
 
     private final Fonts fonts;
     private final String title;

@@ -58,7 +58,7 @@ final class JobSheetPrint {
         float size = tag.length() <= SHORT_TAG ? 20 : tag.length() <= LONG_TAG ? 12 : 8;
         PdfPTable table = Paper.table(66, 34);
         PdfPTable left = Paper.table(1);
-        left.addCell(paper.cell("Job sheet, number " + sheet.orderOf() + " in the order of work", fonts.regular(8), 0));
+        left.addCell(paper.cell("Job sheet, number " + sheet.orderOf() + " on the round", fonts.regular(8), 0));
         left.addCell(paper.cell(tag, fonts.bold(size), 0));
         left.addCell(paper.cell(sheet.place(), fonts.bold(11), 0));
         left.addCell(paper.cell(sheet.board().name() + ", " + sheet.board().form().text()

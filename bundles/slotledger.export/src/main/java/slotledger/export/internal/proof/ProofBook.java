@@ -49,7 +49,7 @@ public final class ProofBook {
         page.next().text(0, "Compared on").date(1, Optional.of(proof.date()));
         page.next().text(0, "Every opened machine ended as planned").text(1, proof.isComplete() ? "yes" : "no", Look.STRONG);
         page.gap();
-        page.header("How machines ended", "All machines", "Of them to be opened", "What it means");
+        page.subheader("How machines ended", "All machines", "Of them to be opened", "What it means");
         for (ProofOutcome outcome : ProofOutcome.values()) {
             long opened = proof.machines().stream()
                     .filter(machine -> machine.outcome() == outcome && machine.plan().isOpened()).count();

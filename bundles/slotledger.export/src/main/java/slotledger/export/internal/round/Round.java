@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Function;
+import java.util.function.Predicate;
 import slotledger.model.machine.AssetTag;
 import slotledger.model.machine.Whereabouts;
 import slotledger.model.plan.MachinePlan;
@@ -15,14 +17,15 @@ import slotledger.model.plan.Plan;
 import slotledger.model.plan.Station;
 
 /**
- * Puts the work into walking order: room by room, and a machine only after all machines it gets modules from. A room is
- * visited again only where a module comes from a room that is later on the way.
+ * Puts the work into walking order: site by site, room by room, and a machine only after all machines it gets modules
+ * from. Places that can be finished in one visit come first; a room is visited again only where it can't be otherwise.
  */
 public final class Round {
 
     private final Map<Whereabouts, List<MachinePlan>> waiting = new TreeMap<>();
     private final Map<AssetTag, Set<AssetTag>> donors = new LinkedHashMap<>();
     private final Set<AssetTag> done = new HashSet<>();
+    private final List<Stop> stops = new ArrayList<>();
     private final Set<Whereabouts> seen = new HashSet<>();
 
     private Round(Plan plan) {
@@ -47,33 +50,55 @@ public final class Round {
     }
 
     private List<Stop> stops() {
-        List<Stop> stops = new ArrayList<>();
         while (!waiting.isEmpty()) {
+            String site = next(waiting.keySet().stream().map(Whereabouts::site).distinct().toList(),
+                    this::rooms);
             int before = done.size();
-            for (Whereabouts where : List.copyOf(waiting.keySet())) {
-                add(stops, where, visit(where));
+            for (List<Whereabouts> rooms = rooms(site); !rooms.isEmpty(); rooms = rooms(site)) {
+                Whereabouts room = next(rooms, List::of);
+                List<MachinePlan> machines = ready(List.of(room));
+                if (machines.isEmpty()) {
+                    break;
+                }
+                add(room, machines);
             }
             if (done.size() == before) {
                 MachinePlan first = firstWaiting();
-                add(stops, first.machine().where(), List.of(first));
+                add(first.machine().where(), List.of(first));
             }
         }
         return List.copyOf(stops);
     }
 
-    /** Everything in a room that can be done now. */
-    private List<MachinePlan> visit(Whereabouts where) {
+    private List<Whereabouts> rooms(String site) {
+        return waiting.keySet().stream().filter(where -> where.site().equals(site)).toList();
+    }
+
+    /** The first place that can be finished now; else the first where something can be done; else the first. */
+    private <P> P next(List<P> places, Function<P, List<Whereabouts>> roomsOf) {
+        Predicate<P> some = place -> !ready(roomsOf.apply(place)).isEmpty();
+        Predicate<P> all = place -> ready(roomsOf.apply(place)).size()
+                == roomsOf.apply(place).stream().mapToInt(room -> waiting.get(room).size()).sum();
+        return places.stream().filter(all).findFirst()
+                .or(() -> places.stream().filter(some).findFirst())
+                .orElse(places.get(0));
+    }
+
+    /** Everything in some rooms that can be done now, one after the other. */
+    private List<MachinePlan> ready(List<Whereabouts> rooms) {
         List<MachinePlan> visited = new ArrayList<>();
+        Set<AssetTag> finished = new HashSet<>(done);
         boolean more = true;
-        Set<AssetTag> now = new HashSet<>(done);
         while (more) {
             more = false;
-            for (MachinePlan machine : waiting.get(where)) {
-                AssetTag tag = machine.machine().tag();
-                if (!now.contains(tag) && isReady(tag, now)) {
-                    now.add(tag);
-                    visited.add(machine);
-                    more = true;
+            for (Whereabouts room : rooms) {
+                for (MachinePlan machine : waiting.get(room)) {
+                    AssetTag tag = machine.machine().tag();
+                    if (!finished.contains(tag) && isReady(tag, finished)) {
+                        finished.add(tag);
+                        visited.add(machine);
+                        more = true;
+                    }
                 }
             }
         }
@@ -85,10 +110,7 @@ public final class Round {
         return donors.get(tag).stream().allMatch(donor -> finished.contains(donor) || !donors.containsKey(donor));
     }
 
-    private void add(List<Stop> stops, Whereabouts where, List<MachinePlan> machines) {
-        if (machines.isEmpty()) {
-            return;
-        }
+    private void add(Whereabouts where, List<MachinePlan> machines) {
         stops.add(new Stop(where, !seen.add(where), machines));
         machines.forEach(machine -> done.add(machine.machine().tag()));
         waiting.get(where).removeAll(machines);

@@ -16,8 +16,8 @@ import slotledger.model.plan.MachinePlan;
 public final class ListPages {
 
     private static final int[] LEFTOVER_WIDTHS = {60, 10, 18, 16};
-    private static final int[] NOT_HELPED_WIDTHS = {18, 16, 14, 14, 14, 24, 26, 16, 60, 44};
-    private static final int[] NOT_PLANNED_WIDTHS = {18, 16, 14, 26, 16, 60, 50, 30};
+    private static final int[] NOT_HELPED_WIDTHS = {16, 12, 12, 12, 12, 18, 22, 15, 46, 30};
+    private static final int[] NOT_PLANNED_WIDTHS = {16, 12, 12, 22, 14, 44, 44, 24};
 
     private ListPages() {
     }

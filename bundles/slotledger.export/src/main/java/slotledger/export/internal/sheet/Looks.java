@@ -16,6 +16,8 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 final class Looks {
 
     private static final byte[] HEADER_GROUND = {(byte) 0xE3, (byte) 0xE6, (byte) 0xEA};
+    private static final byte[] BLACK = {0, 0, 0};
+    private static final byte[] RULE = {(byte) 0xD0, (byte) 0xD0, (byte) 0xD0};
     private static final byte[] INPUT_GROUND = {(byte) 0xFF, (byte) 0xF8, (byte) 0xDC};
 
     private final XSSFWorkbook workbook;
@@ -51,6 +53,8 @@ final class Looks {
         switch (look) {
             case TITLE, SECTION, NOTE -> style.setWrapText(false);
             case HEADER -> {
+                style.setAlignment(HorizontalAlignment.LEFT);
+                style.setIndention((short) 1);
                 style.setWrapText(true);
                 style.setVerticalAlignment(VerticalAlignment.CENTER);
                 ground(style, HEADER_GROUND);
@@ -58,18 +62,22 @@ final class Looks {
             }
             case TEXT, STRONG -> {
                 style.setWrapText(true);
-                style.setBorderBottom(BorderStyle.HAIR);
+                rule(style);
+                style.setAlignment(HorizontalAlignment.LEFT);
+                style.setIndention((short) 1);
             }
             case COUNT, COUNT_STRONG, COUNT_INPUT -> number(style, "#,##0", look == Look.COUNT_STRONG);
             case MONEY, MONEY_STRONG, MONEY_INPUT -> number(style, moneyFormat, look == Look.MONEY_STRONG);
             case DATE -> {
                 number(style, "yyyy-mm-dd", false);
                 style.setAlignment(HorizontalAlignment.LEFT);
+                style.setIndention((short) 1);
             }
         }
         if (look == Look.COUNT_INPUT || look == Look.MONEY_INPUT) {
             ground(style, INPUT_GROUND);
             style.setBorderBottom(BorderStyle.MEDIUM);
+            style.setBottomBorderColor(new XSSFColor(BLACK, null));
             style.setBorderTop(BorderStyle.MEDIUM);
             style.setBorderLeft(BorderStyle.MEDIUM);
             style.setBorderRight(BorderStyle.MEDIUM);
@@ -80,10 +88,17 @@ final class Looks {
     private void number(XSSFCellStyle style, String format, boolean total) {
         style.setDataFormat(workbook.createDataFormat().getFormat(format));
         style.setAlignment(HorizontalAlignment.RIGHT);
-        style.setBorderBottom(total ? BorderStyle.THIN : BorderStyle.HAIR);
         if (total) {
+            style.setBorderBottom(BorderStyle.THIN);
             style.setBorderTop(BorderStyle.THIN);
+        } else {
+            rule(style);
         }
+    }
+
+    private static void rule(XSSFCellStyle style) {
+        style.setBorderBottom(BorderStyle.THIN);
+        style.setBottomBorderColor(new XSSFColor(RULE, null));
     }
 
     private static void ground(XSSFCellStyle style, byte[] rgb) {

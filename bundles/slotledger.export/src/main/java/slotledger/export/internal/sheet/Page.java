@@ -62,19 +62,21 @@ public final class Page {
 
     /** A row of its own. */
     public Page title(String text) {
-        return next().text(0, text, Look.TITLE);
+        next().text(0, text, Look.TITLE);
+        row.setHeightInPoints(24);
+        return this;
     }
 
     /** A row of its own. */
     public Page section(String text) {
-        return next().text(0, text, Look.SECTION);
+        next().text(0, text, Look.SECTION);
+        row.setHeightInPoints(18);
+        return this;
     }
 
-    /** A row of its own, as wide as the sheet, wrapped. */
+    /** A row of its own, running on over the columns beside it. */
     public Page note(String text) {
-        next().text(0, text, Look.TEXT);
-        row.getCell(0).setCellStyle(looks.get(Look.NOTE));
-        return this;
+        return next().text(0, text, Look.NOTE);
     }
 
     /** A long text over all columns of this row, wrapped. */
@@ -91,14 +93,18 @@ public final class Page {
         return this;
     }
 
-    /** A row of headings; the first such row is repeated on paper and stays in sight. */
+    /** The headings of the table a sheet is about: repeated on every page of paper, and always in sight. */
     public Page header(String... headings) {
+        subheader(headings);
+        headerRow = row.getRowNum();
+        return this;
+    }
+
+    /** The headings of one table among several. */
+    public Page subheader(String... headings) {
         next();
         for (int i = 0; i < headings.length; i++) {
             text(i, headings[i], Look.HEADER);
-        }
-        if (headerRow < 0) {
-            headerRow = row.getRowNum();
         }
         return this;
     }
@@ -217,7 +223,7 @@ public final class Page {
     private static int linesOf(String text, int width) {
         int lines = 0;
         for (String part : text.split("\n", -1)) {
-            lines += 1 + (int) (part.length() * 1.1) / Math.max(width, 1);
+            lines += 1 + part.length() / Math.max(width - 1, 1);
         }
         return lines;
     }
