@@ -20,6 +20,8 @@ public final class Headings {
     private static final Pattern UNIT_LAST = Pattern.compile("[ _/,-]+(?:in )?(?:[tgmk]i?[bo]|eur|gbp|usd|pln|chf|€|£|\\$|zl|mhz|mt/s)$");
     private static final Pattern NOT_IN_PATTERN = Pattern.compile("[^\\p{L}\\p{Nd}+#-]+");
 
+    /** Asset tags and serials hold long numbers, headings don't. */
+    private static final Pattern LONG_NUMBER = Pattern.compile("\\d{4}");
     private static final int LONGEST = 80;
     private static final int MOST_LOOKED = 10_000;
 
@@ -93,7 +95,7 @@ public final class Headings {
 
     /** The same as whether the meaning is known, quick for texts that come again and again. */
     boolean mayMean(String text) {
-        if (text.length() > LONGEST) {
+        if (text.length() > LONGEST || LONG_NUMBER.matcher(text).find()) {
             return false;
         }
         if (looked.size() >= MOST_LOOKED) {
