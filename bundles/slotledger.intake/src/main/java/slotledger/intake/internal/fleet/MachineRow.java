@@ -10,6 +10,7 @@ import slotledger.intake.internal.table.Field;
 import slotledger.intake.internal.table.Table;
 import slotledger.intake.internal.table.TableRow;
 import slotledger.intake.internal.value.Doubt;
+import slotledger.intake.internal.value.Readings;
 import slotledger.intake.internal.value.SlotReading;
 import slotledger.intake.internal.value.Texts;
 import slotledger.intake.internal.value.Words;
@@ -26,6 +27,7 @@ final class MachineRow {
     private static final int FEW_CELLS = 2;
 
     private final CellReader cells;
+    private final Readings readings = new Readings();
     private final SlotContents contents;
     private final SlotColumns slots;
     private final boolean hasTags;
@@ -35,7 +37,7 @@ final class MachineRow {
     MachineRow(Table table, Consumer<Finding> findings) {
         this.findings = findings;
         this.cells = new CellReader(raised::add);
-        this.contents = new SlotContents(raised::add);
+        this.contents = new SlotContents(readings, raised::add);
         this.slots = new SlotColumns(table, cells, contents, raised::add);
         this.hasTags = table.has(Field.ASSET_TAG);
     }
@@ -94,9 +96,9 @@ final class MachineRow {
             return Optional.empty();
         }
         OptionalInt slotCount = cells.count(row, Field.SLOT_COUNT);
-        MemoryCell memory = MemoryCell.read(row, cells, raised::add);
+        MemoryCell memory = MemoryCell.read(row, cells, readings, raised::add);
         List<ObservedSlot> observed = observed(row, slotCount, memory);
-        MemoryChecks checks = new MemoryChecks(row, raised::add);
+        MemoryChecks checks = new MemoryChecks(row, contents, raised::add);
         observed = checks.single(observed, memory, cells.count(row, Field.MODULE_COUNT));
         OptionalInt count = checks.slotCount(slotCount, cells.count(row, Field.FREE_SLOTS), observed);
         checks.check(observed, count, memory);

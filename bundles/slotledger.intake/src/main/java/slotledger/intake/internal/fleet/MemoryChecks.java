@@ -19,10 +19,12 @@ import slotledger.model.unit.Capacity;
 final class MemoryChecks {
 
     private final TableRow row;
+    private final SlotContents contents;
     private final Consumer<Finding> findings;
 
-    MemoryChecks(TableRow row, Consumer<Finding> findings) {
+    MemoryChecks(TableRow row, SlotContents contents, Consumer<Finding> findings) {
         this.row = row;
+        this.contents = contents;
         this.findings = findings;
     }
 
@@ -33,7 +35,6 @@ final class MemoryChecks {
         }
         Facts facts = memory.common();
         Place place = row.place(Field.MODULE_COUNT);
-        SlotContents contents = new SlotContents(findings);
         return List.of(contents.observe(Optional.empty(), contents.one(memory.total().get().toString(), Optional.empty())
                 .withFacts(facts.and(Facts.ofSize(memory.total().get()))), "", place));
     }

@@ -13,6 +13,7 @@ import slotledger.intake.internal.policy.PolicyKey.Section;
 import slotledger.intake.internal.sheet.Cell;
 import slotledger.intake.internal.sheet.CellRange;
 import slotledger.intake.internal.sheet.SheetVisitor;
+import slotledger.intake.internal.template.Templates;
 import slotledger.intake.internal.value.Doubt;
 import slotledger.intake.internal.value.Texts;
 import slotledger.model.finding.Place;
@@ -52,7 +53,7 @@ final class PolicySheets implements SheetVisitor {
     @Override
     public void row(int number, List<Cell> cells) {
         List<Cell> filled = cells.stream().filter(cell -> !cell.text().isBlank()).toList();
-        if (filled.isEmpty() || ++rows > MOST_ROWS) {
+        if (filled.isEmpty() || ++rows > MOST_ROWS || sheet.equals(Templates.HELP)) {
             return;
         }
         String first = Texts.tidy(filled.get(0).text());

@@ -71,8 +71,12 @@ final class HeaderFinder {
 
     /** Whether a single row in the middle of a sheet is the heading of another table. */
     Optional<List<Column>> again(SheetRow row) {
-        if (row.cells().stream().anyMatch(cell -> cell.type() != Cell.Type.TEXT)) {
-            return Optional.empty();
+        int misses = 0;
+        for (Cell cell : row.cells()) {
+            misses += cell.type() == Cell.Type.TEXT && headings.mayMean(cell.text()) ? 0 : 1;
+            if (cell.type() != Cell.Type.TEXT || misses * 5 > row.cells().size() * 2) {
+                return Optional.empty();
+            }
         }
         List<Column> columns = columns(List.of(row));
         return score(columns) >= Math.max(3, least) && score(columns) * 5 >= columns.size() * 3

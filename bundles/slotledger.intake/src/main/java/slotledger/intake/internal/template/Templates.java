@@ -20,7 +20,8 @@ import slotledger.intake.internal.report.WholeFile;
 /** Writes the fill-in files: workbooks with explanations on their headings and an example row, and two text files. */
 public final class Templates {
 
-    private static final String HELP = "How to fill in";
+    /** The sheet of explanations in each workbook. */
+    public static final String HELP = "How to fill in";
     private static final int NARROWEST = 12;
     private static final int WIDEST = 36;
 
