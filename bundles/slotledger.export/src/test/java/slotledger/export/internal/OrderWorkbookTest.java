@@ -156,7 +156,8 @@ class OrderWorkbookTest {
         for (Row row : sheet) {
             Cell cell = row.getCell(0);
             if (cell != null && (cell.getCellType() == CellType.STRING && cell.getStringCellValue().equals(first)
-                    || cell.getCellType() == CellType.NUMERIC && Double.valueOf(cell.getNumericCellValue()).equals(first))) {
+                    || cell.getCellType() == CellType.NUMERIC
+                    && Double.valueOf(cell.getNumericCellValue()).equals(first))) {
                 return row;
             }
         }

@@ -56,13 +56,15 @@ final class StockPages {
 
     static void considered(PlanBook book, Page page) {
         Map<String, Integer> bought = new HashMap<>();
-        book.plan().purchases().forEach(purchase -> bought.merge(purchase.offer().id(), purchase.packs(), Integer::sum));
+        book.plan().purchases().forEach(purchase ->
+                bought.merge(purchase.offer().id(), purchase.packs(), Integer::sum));
         page.title("Offers considered");
         page.note("Every offer that was read, by size and by price of one module at the smallest quantity.");
         page.gap();
         page.header("Chosen", "Supplier", "Part number", "Module", "Modules a pack", "Price a pack", "Price a module",
                 "Packs ordered", "Packs in stock", "Delivery, days", "Valid until", "Read from");
-        Comparator<Offer> bySize = Comparator.comparing(offer -> offer.kind().capacity(), Comparator.<Capacity>reverseOrder());
+        Comparator<Offer> bySize =
+                Comparator.comparing(offer -> offer.kind().capacity(), Comparator.<Capacity>reverseOrder());
         List<Offer> offers = book.market().offers().stream()
                 .sorted(bySize
                         .thenComparing(offer -> Words.brief(offer.kind()))

@@ -80,8 +80,8 @@ final class SupplierPage {
 
     private void fill() {
         page.title("Order to " + supplier.name());
-        page.note("Prices without tax. Cells with a thick border may be changed: lines, totals and the other sheets follow."
-                + " Another price step is not chosen by itself: see the last column.");
+        page.note("Prices without tax. Cells with a thick border may be changed: lines, totals and the other sheets "
+                + "follow. Another price step is not chosen by itself: see the last column.");
         page.gap();
         page.header("Line", "Part number", "Module", "Modules a pack", "Packs", "Modules", "Price a pack",
                 "Line total", "Price a module", "Packs in stock", "Delivery, days", "Price of", "Valid until",

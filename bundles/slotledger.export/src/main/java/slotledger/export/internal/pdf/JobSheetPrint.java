@@ -147,7 +147,6 @@ final class JobSheetPrint {
         for (Line step : sheet.steps()) {
             step(table, number++, step);
         }
-        step(table, number, Line.of("Check that all latches are closed, put back what you took off, close the machine."));
         paper.add(table);
     }
 
