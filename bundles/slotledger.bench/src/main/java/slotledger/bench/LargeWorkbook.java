@@ -55,14 +55,15 @@ final class LargeWorkbook {
                     <Override PartName="/xl/workbook.xml" ContentType="%2$ssheet.main+xml"/>\
                     <Override PartName="/xl/worksheets/sheet1.xml" ContentType="%2$sworksheet+xml"/>\
                     <Override PartName="/xl/sharedStrings.xml" ContentType="%2$ssharedStrings+xml"/>\
-                    <Override PartName="/xl/styles.xml" ContentType="%2$sstyles+xml"/></Types>""".formatted(PACKAGE, TYPE));
+                    <Override PartName="/xl/styles.xml" ContentType="%2$sstyles+xml"/></Types>"""
+                    .formatted(PACKAGE, TYPE));
             part(zip, text, "_rels/.rels", """
                     <Relationships xmlns="%srelationships">\
                     <Relationship Id="rId1" Type="%s/officeDocument" Target="xl/workbook.xml"/></Relationships>"""
                     .formatted(PACKAGE, LINKS));
             part(zip, text, "xl/workbook.xml", """
-                    <workbook xmlns="%s" xmlns:r="%s"><sheets><sheet name="Inventory" sheetId="1" r:id="rId1"/></sheets>\
-                    </workbook>""".formatted(MAIN, LINKS));
+                    <workbook xmlns="%s" xmlns:r="%s"><sheets>\
+                    <sheet name="Inventory" sheetId="1" r:id="rId1"/></sheets></workbook>""".formatted(MAIN, LINKS));
             part(zip, text, "xl/_rels/workbook.xml.rels", """
                     <Relationships xmlns="%1$srelationships">\
                     <Relationship Id="rId1" Type="%2$s/worksheet" Target="worksheets/sheet1.xml"/>\
@@ -108,8 +109,9 @@ final class LargeWorkbook {
 
     private static void sheet(ZipOutputStream zip, Writer text, int rows) throws IOException {
         begin(zip, "xl/worksheets/sheet1.xml");
-        text.write(DECLARATION + "<worksheet xmlns=\"" + MAIN + "\" xmlns:r=\"" + LINKS + "\"><dimension ref=\"A1:L" + rows
-                + "\"/><sheetFormatPr defaultRowHeight=\"15\"/><cols><col min=\"1\" max=\"12\" width=\"14\"/></cols>"
+        text.write(DECLARATION + "<worksheet xmlns=\"" + MAIN + "\" xmlns:r=\"" + LINKS
+                + "\"><dimension ref=\"A1:L" + rows + "\"/><sheetFormatPr defaultRowHeight=\"15\"/>"
+                + "<cols><col min=\"1\" max=\"12\" width=\"14\"/></cols>"
                 + "<sheetData>");
         StringBuilder row = new StringBuilder();
         for (int i = 0; i < rows; i++) {

@@ -66,7 +66,8 @@ final class Readers {
                 try (InputStream in = zip.getInputStream(zip.getEntry(part))) {
                     XMLStreamReader xml = new InputFactoryImpl().createXMLStreamReader(in);
                     while (xml.hasNext()) {
-                        cells += xml.next() == XMLStreamConstants.START_ELEMENT && xml.getLocalName().equals("c") ? 1 : 0;
+                        boolean starts = xml.next() == XMLStreamConstants.START_ELEMENT;
+                        cells += starts && xml.getLocalName().equals("c") ? 1 : 0;
                     }
                     xml.close();
                 }

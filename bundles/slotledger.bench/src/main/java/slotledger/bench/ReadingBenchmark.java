@@ -1,7 +1,10 @@
 package slotledger.bench;
 
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
 import java.nio.file.Path;
 import java.util.concurrent.TimeUnit;
+import org.openjdk.jmh.annotations.AuxCounters;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Mode;
@@ -16,6 +19,8 @@ import org.openjdk.jmh.annotations.State;
 @BenchmarkMode(Mode.SingleShotTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
 public class ReadingBenchmark {
+
+    private static final double NANOS_A_MILLI = 1e6;
 
     /** Rows of the workbook. */
     @Param("300000")
@@ -33,41 +38,57 @@ public class ReadingBenchmark {
     }
 
     @Benchmark
-    public long bareSax() throws Exception {
-        return counted(Readers.bareSax(file));
+    public long bareSax(Processor processor) throws Exception {
+        return measured(processor, Readers::bareSax);
     }
 
     @Benchmark
-    public long bareAalto() throws Exception {
-        return counted(Readers.bareAalto(file));
+    public long bareAalto(Processor processor) throws Exception {
+        return measured(processor, Readers::bareAalto);
     }
 
     @Benchmark
-    public long slotledger() throws Exception {
-        return counted(Readers.slotledger(file));
+    public long slotledger(Processor processor) throws Exception {
+        return measured(processor, Readers::slotledger);
     }
 
     @Benchmark
-    public long fastexcel() throws Exception {
-        return counted(Readers.fastexcel(file));
+    public long fastexcel(Processor processor) throws Exception {
+        return measured(processor, Readers::fastexcel);
     }
 
     @Benchmark
-    public long poiEvents() throws Exception {
-        return counted(Readers.poiEvents(file));
+    public long poiEvents(Processor processor) throws Exception {
+        return measured(processor, Readers::poiEvents);
     }
 
     @Benchmark
-    public long poiUsermodel() throws Exception {
-        return counted(Readers.poiUsermodel(file));
+    public long poiUsermodel(Processor processor) throws Exception {
+        return measured(processor, Readers::poiUsermodel);
     }
 
     /** A reader that misses cells is not fast but wrong. */
-    private long counted(long cells) {
+    private long measured(Processor processor, Way way) throws Exception {
+        ThreadMXBean threads = ManagementFactory.getThreadMXBean();
+        long start = threads.getCurrentThreadCpuTime();
+        long cells = way.read(file);
+        processor.millis = (threads.getCurrentThreadCpuTime() - start) / NANOS_A_MILLI;
         long expected = (long) rows * LargeWorkbook.COLUMNS;
         if (cells != expected) {
             throw new IllegalStateException("The reader found %d of %d cells.".formatted(cells, expected));
         }
         return cells;
+    }
+
+    private interface Way {
+        long read(Path file) throws Exception;
+    }
+
+    /** Processor time of the reading thread, which what else the machine does hardly touches. */
+    @State(Scope.Thread)
+    @AuxCounters(AuxCounters.Type.EVENTS)
+    public static class Processor {
+        /** Milliseconds of the last read. */
+        public double millis;
     }
 }

@@ -19,7 +19,8 @@ public record RulePage(
     public RulePage {
         Objects.requireNonNull(source, "source");
         if (!id.matches("[a-z0-9]+(-[a-z0-9]+)*")) {
-            throw new IllegalArgumentException("The id of a rule (%s) must be lower-case words with hyphens.".formatted(id));
+            throw new IllegalArgumentException(
+                    "The id of a rule (%s) must be lower-case words with hyphens.".formatted(id));
         }
         if (sentence.isBlank() || howToTell.isBlank() || whatToDo.isBlank() || example.isBlank()) {
             throw new IllegalArgumentException("The page of rule %s must have all its parts.".formatted(id));

@@ -49,7 +49,7 @@ import slotledger.model.unit.Voltage;
 import slotledger.model.verdict.ChannelMode;
 import slotledger.model.verdict.Operation;
 import slotledger.rules.MemoryRules;
-import slotledger.rules.StandardRules;
+import slotledger.rules.standard.StandardRules;
 
 /** A board with two slots of at most 16 GB, and machines and plans on it. */
 final class SmallWorld {

@@ -48,7 +48,10 @@ public record Place(String file, String sheet, OptionalInt row, OptionalInt colu
         return letters.toString();
     }
 
-    /** "fleet.xlsx, sheet Lab PCs, row 14, column F (RAM)". */
+    /**
+     * "fleet.xlsx, sheet Lab PCs, row 14, column F (RAM)" in a table; "board.yaml, line 14, column 6" in running text,
+     * which has neither sheets nor headings.
+     */
     @Override
     public String toString() {
         StringBuilder line = new StringBuilder(file);
@@ -56,7 +59,8 @@ public record Place(String file, String sheet, OptionalInt row, OptionalInt colu
             line.append(", sheet ").append(sheet);
         }
         row.ifPresent(number -> line.append(sheet.isEmpty() ? ", line " : ", row ").append(number));
-        column.ifPresent(number -> line.append(", column ").append(letters(number)));
+        boolean table = !sheet.isEmpty() || !header.isEmpty();
+        column.ifPresent(number -> line.append(", column ").append(table ? letters(number) : String.valueOf(number)));
         if (!header.isEmpty()) {
             line.append(" (").append(header).append(')');
         }

@@ -19,7 +19,7 @@ import slotledger.model.task.Progress;
 import slotledger.model.unit.Capacity;
 import slotledger.planner.PlanRequest;
 import slotledger.planner.PlannerException;
-import slotledger.planner.internal.milp.CpSatSolver;
+import slotledger.planner.internal.milp.ScipSolver;
 
 class BruteForceTest {
 
@@ -33,7 +33,7 @@ class BruteForceTest {
         int pulled = 0;
         for (int seed = 1; seed <= FLEETS; seed++) {
             PlanRequest request = fleet(new Random(seed));
-            Plan plan = new Planning(new PlainRules(), new CpSatSolver(60)).plan(request, Progress.NONE);
+            Plan plan = new Planning(new PlainRules(), new ScipSolver()).plan(request, Progress.NONE);
             BruteForce.Best best = new BruteForce(request, new PlainRules()).solve();
             long moves = plan.machines().stream().mapToLong(machine -> machine.moves().size()).sum();
             assertEquals(best, new BruteForce.Best(

@@ -28,7 +28,8 @@ public record Placed(Slot slot, int channel, int processor, ModuleKind kind, Opt
     /** What the slot takes; only for a module of {@link Situation#described()}. */
     public Takes way() {
         return takes.orElseThrow(() -> new IllegalStateException(
-                "The slot %s must be described. Maybe the rule should ask for described modules only.".formatted(label())));
+                "The slot %s must be described. Maybe the rule should ask for described modules only."
+                        .formatted(label())));
     }
 
     /** "The 8 GB module in slot A2". */

@@ -61,8 +61,8 @@ public record BoardReading(Optional<BoardEntry> entry, List<Finding> findings) {
                 new SlotReading(fields.require("channels", "{A: [DIMM1, DIMM2]}"), fields.find("slots"), sockets);
         fields.require("takes", "{generation: DDR4, form: DIMM}");
         List<Takes> takes = list(fields, "takes", way -> TakesReading.takes(way, slots));
-        checkAny(fields, "channels", slots.slots().isEmpty());
-        checkAny(fields, "takes", takes.isEmpty());
+        checkAny(fields, "channels", problems.isEmpty() && slots.slots().isEmpty());
+        checkAny(fields, "takes", problems.isEmpty() && takes.isEmpty());
         List<Processor> processors = list(fields, "processors", LimitReading::processor);
         List<RateLimit> rateLimits = list(fields, "rate-limits", LimitReading::rateLimit);
         Optional<Capacity> largestTotal = fields.find("largest-total")

@@ -18,7 +18,7 @@ final class YamlText {
     /** Mappings and lists inside each other. The format needs five. */
     static final int MOST_NESTING = 12;
     /** Values, so that a long run of tiny ones costs no more than a file. */
-    static final int MOST_EVENTS = 50_000;
+    static final int MOST_EVENTS = 20_000;
 
     private static final String FORMAT = "one board in YAML";
 

@@ -37,7 +37,8 @@ final class HandmadeXlsx {
                 <Relationship Id="r1" Type="%s/officeDocument" Target="xl/workbook.xml"/></Relationships>"""
                 .formatted(links));
         part("xl/workbook.xml", """
-                <workbook xmlns="%s" xmlns:r="%s"><sheets><sheet name="Data" sheetId="1" r:id="r1"/></sheets></workbook>"""
+                <workbook xmlns="%s" xmlns:r="%s"><sheets>\
+                <sheet name="Data" sheetId="1" r:id="r1"/></sheets></workbook>"""
                 .formatted(main, links));
         part("xl/_rels/workbook.xml.rels", """
                 <Relationships xmlns="http://schemas.openxmlformats.org/package/2006/relationships">\
@@ -68,7 +69,7 @@ final class HandmadeXlsx {
         StringBuilder styles = new StringBuilder();
         for (int i = 0; i < formats.length; i++) {
             codes.append("<numFmt numFmtId=\"%d\" formatCode=\"%s\"/>"
-                    .formatted(164 + i, formats[i].replace("&", "&amp;").replace("\"", "&quot;")));
+                    .formatted(164 + i, formats[i].replace("&", "&amp;").replace("<", "&lt;").replace("\"", "&quot;")));
             styles.append("<xf numFmtId=\"%d\"/>".formatted(164 + i));
         }
         return part("xl/styles.xml", """

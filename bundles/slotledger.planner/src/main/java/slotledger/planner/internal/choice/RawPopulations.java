@@ -3,9 +3,9 @@ package slotledger.planner.internal.choice;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
+import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
+import java.util.Set;
 import java.util.stream.IntStream;
 import slotledger.model.unit.Capacity;
 
@@ -19,7 +19,8 @@ final class RawPopulations {
 
     private final ClassSockets sockets;
     private final Capacity least;
-    private final Map<List<Integer>, RawPopulation> found = new LinkedHashMap<>();
+    private final List<RawPopulation> found = new ArrayList<>();
+    private final Set<List<Integer>> seen = new HashSet<>();
 
     private RawPopulations(ClassSockets sockets, Capacity least) {
         this.sockets = sockets;
@@ -35,9 +36,8 @@ final class RawPopulations {
             order.patterns().forEach(lister::fillPattern);
             lister.fillUp(order.sockets());
         }
-        List<RawPopulation> raws = new ArrayList<>(lister.found.values());
-        raws.sort(RawPopulation.ORDER);
-        return raws;
+        lister.found.sort(RawPopulation.ORDER);
+        return lister.found;
     }
 
     private void fillInFull(int[] codes, int socket, int[] brought) {
@@ -135,7 +135,7 @@ final class RawPopulations {
                 codes[place] = sockets.now(movers.get(next++));
             }
         }
-        add(codes);
+        addOnce(codes);
         addLargestFirst(places, codes);
     }
 
@@ -146,7 +146,13 @@ final class RawPopulations {
         for (int i = 0; i < places.length; i++) {
             sorted[places[i]] = contents.get(i);
         }
-        add(sorted);
+        addOnce(sorted);
+    }
+
+    private void addOnce(int[] codes) {
+        if (seen.add(IntStream.of(codes).boxed().toList())) {
+            add(codes);
+        }
     }
 
     private void add(int[] codes) {
@@ -155,7 +161,7 @@ final class RawPopulations {
         }
         RawPopulation raw = sockets.raw(codes.clone());
         if (sockets.canComeIn(raw, MOST_NEW_KINDS)) {
-            found.putIfAbsent(IntStream.of(codes).boxed().toList(), raw);
+            found.add(raw);
         }
     }
 }

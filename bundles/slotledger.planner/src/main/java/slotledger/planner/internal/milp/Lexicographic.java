@@ -13,10 +13,11 @@ public final class Lexicographic {
     /**
      * One goal, to be made smallest.
      *
-     * @param name what is looked for, a short phrase for people
-     * @param sum  what is made smallest
+     * @param name      what is looked for, a short phrase for people
+     * @param sum       what is made smallest
+     * @param mostNodes limit of the search
      */
-    public record Goal(String name, Linear sum) {
+    public record Goal(String name, Linear sum, int mostNodes) {
         public Goal {
             Objects.requireNonNull(name, "name");
             Objects.requireNonNull(sum, "sum");
@@ -56,7 +57,8 @@ public final class Lexicographic {
         for (Goal goal : goals) {
             progress.check();
             progress.step(goal.name(), steps.size() / (double) goals.size());
-            Optional<MilpSolution> found = solver.minimise(programme, goal.sum(), best, progress);
+            Optional<MilpSolution> found =
+                    solver.minimise(programme, goal.sum(), goal.mostNodes(), best, progress);
             if (found.isEmpty()) {
                 return Optional.empty();
             }

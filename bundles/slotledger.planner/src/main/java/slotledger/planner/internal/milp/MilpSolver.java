@@ -13,10 +13,12 @@ public interface MilpSolver {
     /**
      * The values that keep all rows and make the goal smallest.
      *
-     * @param start values to begin with, where some are known; they need not be the best
+     * @param mostNodes limit of the search, in nodes of its tree or work like that
+     * @param start     values to begin with, where some are known; they need not be the best
      * @return the best values found, with a bound; empty where it is proven that no values keep all rows
      * @throws PlannerException where the solver can't be used here or finds no answer within its limits
      */
     Optional<MilpSolution> minimise(
-            IntegerProgramme programme, Linear goal, Optional<long[]> start, Progress progress) throws PlannerException;
+            IntegerProgramme programme, Linear goal, int mostNodes, Optional<long[]> start, Progress progress)
+            throws PlannerException;
 }

@@ -3,6 +3,7 @@ package slotledger.planner.internal.model;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalLong;
 import java.util.SortedMap;
 import slotledger.model.module.ModuleKind;
 import slotledger.model.trade.Offer;
@@ -30,7 +31,7 @@ final class CentreShares {
             Map<String, Money> budgets,
             List<Offer> offers,
             Purchasing purchasing,
-            long[] needs) {
+            List<OptionalLong> needs) {
         this.programme = programme;
         this.budgets = budgets;
         this.offers = offers;
@@ -42,7 +43,7 @@ final class CentreShares {
                 int share = programme.variable(
                         "modules of %s for cost centre %s".formatted(offer.id(), centres.get(centre)),
                         0,
-                        needs[step.offer()]);
+                        needs.get(step.offer()).orElse(0));
                 shares.add(new Share(step, centre, share));
                 packs.add(share, 1);
             }

@@ -1,6 +1,7 @@
 package slotledger.planner.internal.model;
 
 import java.util.List;
+import java.util.OptionalLong;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import slotledger.model.module.ModuleKind;
@@ -20,6 +21,10 @@ import slotledger.planner.internal.milp.Linear;
  */
 public final class PlanModel {
 
+    /** A fleet of 600 machines with price steps and delivery charges at three suppliers takes about 5000. */
+    private static final int NODES = 10_000;
+    /** The last goal only chooses among plans of equal cost; small fleets need less. */
+    private static final int LAST_NODES = 200;
     private static final long HUNDRED = 100;
     private static final long QUALITIES = 16;
 
@@ -42,7 +47,7 @@ public final class PlanModel {
             addClass(group);
         }
         List<Offer> offers = stock.offers();
-        long[] needs = offers.stream().mapToLong(offer -> mostNeeded(stock.number(offer.kind()))).toArray();
+        List<OptionalLong> needs = offers.stream().map(offer -> mostNeeded(stock.number(offer.kind()))).toList();
         purchasing = new Purchasing(programme, offers, request.market().suppliers(), needs);
         shares = new CentreShares(programme, policy.costCentreBudgets(), offers, purchasing, needs);
         for (int kind = 0; kind < stock.kinds().size(); kind++) {
@@ -64,15 +69,18 @@ public final class PlanModel {
         programme.equal("machines of class " + group, all, each.group().size());
     }
 
-    /** More modules than all machines that may be opened and take the kind could hold are never of use. */
-    private long mostNeeded(int kind) {
+    /** Most modules of a kind that all machines together could take; empty where none of them takes the kind at all. */
+    private OptionalLong mostNeeded(int kind) {
+        if (options.stream().noneMatch(each -> each.fitting().contains(kind))) {
+            return OptionalLong.empty();
+        }
         long most = 0;
         for (Options each : options) {
-            if (each.fitting().contains(kind)) {
-                most += (long) each.board().order().sockets().size() * each.group().size();
-            }
+            int used = each.candidates().stream()
+                    .mapToInt(candidate -> candidate.used().getOrDefault(kind, 0)).max().orElse(0);
+            most += (long) used * each.group().size();
         }
-        return -Math.floorDiv(-most * (HUNDRED + policy.sparePercent()), HUNDRED);
+        return OptionalLong.of(-Math.floorDiv(-most * (HUNDRED + policy.sparePercent()), HUNDRED));
     }
 
     private void addKind(int kind) {
@@ -121,9 +129,9 @@ public final class PlanModel {
     /** What is wanted, first things first. */
     public List<Goal> goals() {
         return List.of(
-                new Goal("bringing machines on target", missed()),
-                new Goal("looking for the least money", cost()),
-                new Goal("looking for the least work", work()));
+                new Goal("bringing machines on target", missed(), NODES),
+                new Goal("looking for the least money", cost(), NODES),
+                new Goal("looking for the least work", work(), LAST_NODES));
     }
 
     /** Weighted machines that stay below their target though they could be brought there. */

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalLong;
 import slotledger.model.trade.Offer;
 import slotledger.model.trade.PriceStep;
 import slotledger.model.trade.Supplier;
@@ -40,14 +41,15 @@ final class Purchasing {
     /**
      * Adds the variables and rows.
      *
-     * @param needs most modules of each offer's kind anybody could need, spares among them, in the order of offers
+     * @param needs most modules of each offer's kind that are of use, spares among them, in the order of offers; empty
+     *              where the kind is of no use to anybody
      */
-    Purchasing(IntegerProgramme programme, List<Offer> offers, Map<String, Supplier> suppliers, long[] needs) {
+    Purchasing(IntegerProgramme programme, List<Offer> offers, Map<String, Supplier> suppliers, List<OptionalLong> needs) {
         this.programme = programme;
         this.offers = offers;
         this.suppliers = suppliers;
         for (int offer = 0; offer < offers.size(); offer++) {
-            addOffer(offer, mostPacks(offers.get(offer), needs[offer]));
+            addOffer(offer, mostPacks(offers.get(offer), needs.get(offer)));
         }
         steps.forEach(step -> goods.add(step.variable(), step.perPack()));
         Map<String, Linear> values = new LinkedHashMap<>();
@@ -57,12 +59,12 @@ final class Purchasing {
     }
 
     /** More can't be of use: not for the machines, not for a better price step, not for the supplier's terms. */
-    private long mostPacks(Offer offer, long need) {
-        if (need == 0) {
+    private long mostPacks(Offer offer, OptionalLong need) {
+        if (need.isEmpty()) {
             return 0;
         }
-        long packs = -Math.floorDiv(-need, offer.packSize());
-        packs = Math.max(packs, offer.steps().get(offer.steps().size() - 1).fromPacks());
+        long packs = -Math.floorDiv(-need.getAsLong(), offer.packSize());
+        packs = packs == 0 ? 0 : Math.max(packs, offer.steps().get(offer.steps().size() - 1).fromPacks());
         Supplier supplier = suppliers.get(offer.supplier());
         long cheapest = offer.steps().stream().mapToLong(step -> step.perPack().minor()).min().orElseThrow();
         long terms = Math.max(minor(supplier.minimum()), minor(supplier.freeFrom()));

@@ -25,7 +25,9 @@ public final class ChannelRanksFit extends Rule {
         super(new RulePage(
                 "channel-ranks",
                 "A channel drives up to a certain number of ranks, all its modules together.",
-                Source.document("PowerEdge M620 Owner's Manual", "two quad-rank modules a channel, or three of one or two ranks"),
+                Source.document(
+                        "PowerEdge M620 Owner's Manual",
+                        "two quad-rank modules a channel, or three of one or two ranks"),
                 "Read the organisation on the labels of all modules of the channel and add the ranks: 2Rx4 and 1Rx4 "
                         + "make 3.",
                 "Take a module out of the channel, or use modules with fewer ranks.",
@@ -54,7 +56,8 @@ public final class ChannelRanksFit extends Rule {
             } else if (possible > most) {
                 objected = true;
                 collector.report(Weight.UNKNOWN, () -> statement(situation, first,
-                        "The modules of channel %s have %d to %d ranks together, not all are known; the channel drives %d."
+                        ("The modules of channel %s have %d to %d ranks together, not all are known; the channel "
+                                + "drives %d.")
                                 .formatted(first.slot().channel(), least, possible, most)));
             } else {
                 passed = true;

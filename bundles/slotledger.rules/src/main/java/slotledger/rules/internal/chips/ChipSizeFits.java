@@ -28,7 +28,9 @@ public final class ChipSizeFits extends ModuleRule {
                 "chip-size",
                 "A memory controller knows chips up to a certain size; of a module with larger chips it sees half "
                         + "or nothing.",
-                Source.document("PC Hardware in a Nutshell, 3rd edition", "chapter 5.4: a 440BX sees 256 MB only as 16 chips of 128 Mbit"),
+                Source.document(
+                        "PC Hardware in a Nutshell, 3rd edition",
+                        "chapter 5.4: a 440BX sees 256 MB only as 16 chips of 128 Mbit"),
                 "Chip size = capacity x 8 / ranks / chips a rank, where a rank has 64 / chip width chips; read "
                         + "ranks and width on the label (2Rx8), or look up the part number.",
                 "Choose a module of the same capacity with more and smaller chips, or smaller modules.",
@@ -87,6 +89,7 @@ public final class ChipSizeFits extends ModuleRule {
     private static int mostPossible(Placed module) {
         ModuleKind kind = module.kind();
         ChipWidth widest = kind.chipWidth().orElse(ChipWidth.X16);
-        return ModuleFacts.chipSize(kind, kind.ranks().orElse(1), widest).map(ChipSize::mebibits).orElse(Integer.MAX_VALUE);
+        return ModuleFacts.chipSize(kind, kind.ranks().orElse(1), widest)
+                .map(ChipSize::mebibits).orElse(Integer.MAX_VALUE);
     }
 }

@@ -29,7 +29,9 @@ public final class ChipWidthFits extends ModuleRule {
         super(new RulePage(
                 "chip-width",
                 "A board works with chips of certain widths; most desktops do not work with x4 chips.",
-                Source.document("HP Hardware Reference Guide (705 G1 and others)", "\"DIMMs with x4 SDRAM are not supported\""),
+                Source.document(
+                        "HP Hardware Reference Guide (705 G1 and others)",
+                        "\"DIMMs with x4 SDRAM are not supported\""),
                 "Read the organisation on the label: 2Rx8 means two ranks of x8 chips. Else count the chips without "
                         + "those for ECC: 16 on one rank are x4, 8 are x8, 4 are x16.",
                 "Choose a module with chips of a width that the board works with; say it in the order.",

@@ -26,7 +26,9 @@ public final class ChipsAddUp extends ModuleRule {
                 "chip-arithmetic",
                 "The capacity of a module is chip size x chips a rank x ranks; a module whose figures do not fit "
                         + "each other does not exist.",
-                Source.document("JEDEC JESD21-C, section 4.20", "a rank is 64 data bits wide; checked against five makers' tables"),
+                Source.document(
+                        "JEDEC JESD21-C, section 4.20",
+                        "a rank is 64 data bits wide; checked against five makers' tables"),
                 "Read label and part number again: one of capacity, ranks, chip width and chip size is noted "
                         + "wrongly.",
                 "Correct the figures, or ask the supplier; do not order by them.",
@@ -63,12 +65,13 @@ public final class ChipsAddUp extends ModuleRule {
 
     @Override
     protected Statement pass(Situation situation) {
-        return Statement.of("Capacity, ranks, chip width and chip size fit each other in every module where all are known.")
+        return Statement.of("Capacity, ranks, chip width and chip size fit each other where all are known.")
                 .by(Source.of(Ground.COMPUTED));
     }
 
     /** Stacked chips hold 2, 4, 8 or 16 dies (JESD21-C annex L and JESD400-5, die count). */
     private static boolean isStack(long capacity, long product) {
-        return capacity == 2 * product || capacity == 4 * product || capacity == 8 * product || capacity == 16 * product;
+        long dies = capacity / product;
+        return capacity % product == 0 && (dies == 2 || dies == 4 || dies == 8 || dies == 16);
     }
 }

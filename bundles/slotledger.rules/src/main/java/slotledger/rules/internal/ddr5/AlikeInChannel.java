@@ -24,7 +24,9 @@ public final class AlikeInChannel extends Rule {
         super(new RulePage(
                 "ddr5-alike-in-channel",
                 "Two DDR5 modules in one channel are best of the same kind.",
-                Source.document("Intel support article 000088926", "mixed part numbers in one channel: the rate may drop, or no start"),
+                Source.document(
+                        "Intel support article 000088926",
+                        "mixed part numbers in one channel: the rate may drop, or no start"),
                 "Compare the part numbers of the modules in one channel.",
                 "Put modules of the same kind into one channel.",
                 "A1 holds 16 GB DDR5-4800 and A2 of the same channel 8 GB DDR5-5600: the machine may run slower "
@@ -45,7 +47,8 @@ public final class AlikeInChannel extends Rule {
                 Placed other = modules.get(i);
                 if (one.channel() == other.channel() && !one.kind().equals(other.kind())) {
                     collector.report(Weight.CAUTION, () -> Statement.of(
-                                    "The modules of channel %s are not of the same kind.".formatted(one.slot().channel()))
+                                    "The modules of channel %s are not of the same kind."
+                                            .formatted(one.slot().channel()))
                             .in(List.of(one.label(), other.label())));
                     return;
                 }

@@ -26,7 +26,9 @@ public final class OneCapacity extends Rule {
         super(new RulePage(
                 "ddr5-capacities",
                 "A server with DDR5 modules holds one capacity only.",
-                Source.document("Lenovo ThinkSystem SR630 V3 memory guide; PowerEdge DDR5 manuals", "general rules of installation"),
+                Source.document(
+                        "Lenovo ThinkSystem SR630 V3 memory guide; PowerEdge DDR5 manuals",
+                        "general rules of installation"),
                 "See in the board's manual whether capacities may be mixed.",
                 "Use modules of one capacity.",
                 "A server holds 8 x 32 GB. Adding 8 x 16 GB makes two capacities: 16 x 32 GB, or 8 x 64 GB, are the "
@@ -42,7 +44,8 @@ public final class OneCapacity extends Rule {
     public void judge(Situation situation, Collector collector) {
         if (situation.board().form() == BoardForm.SERVER && capacities(situation).size() > 1) {
             collector.report(Weight.UNKNOWN, () -> Statement.of(
-                            "The modules are of %d capacities; makers' guides allow one, this board's document doesn't say."
+                            ("The modules are of %d capacities; makers' guides allow one, this board's document "
+                                    + "doesn't say.")
                                     .formatted(capacities(situation).size()))
                     .in(situation.filled()));
         }

@@ -27,7 +27,9 @@ public final class OneChipWidth extends Rule {
         super(new RulePage(
                 "ddr5-chip-widths",
                 "A server with DDR5 modules never mixes x4 and x8 chips.",
-                Source.document("Lenovo ThinkSystem SR630 V3 memory guide; PowerEdge DDR5 manuals", "general rules of installation"),
+                Source.document(
+                        "Lenovo ThinkSystem SR630 V3 memory guide; PowerEdge DDR5 manuals",
+                        "general rules of installation"),
                 "Read the organisation on the labels: 1Rx4 has x4 chips, 1Rx8 x8 chips.",
                 "Use modules with chips of one width.",
                 "Eight 32 GB modules 1Rx4 and eight of 2Rx8 have the same capacity, but x4 and x8 chips: not "
@@ -50,7 +52,8 @@ public final class OneChipWidth extends Rule {
             if (width.isPresent() && first != null && width.get() != first) {
                 ChipWidth one = first;
                 collector.report(Weight.UNKNOWN, () -> Statement.of(
-                                "%s and %s chips are mixed; makers' guides forbid it, this board's document doesn't say."
+                                ("%s and %s chips are mixed; makers' guides forbid it, this board's document "
+                                        + "doesn't say.")
                                         .formatted(one.text(), width.get().text()))
                         .in(situation.filled()));
                 return;

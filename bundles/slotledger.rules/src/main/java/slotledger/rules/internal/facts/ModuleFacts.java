@@ -49,7 +49,7 @@ public final class ModuleFacts {
         return kind.buffering().filter(buffering -> buffering != Buffering.UNBUFFERED).map(buffering -> true);
     }
 
-    /** What the module surely works at: known, or the only voltage of its generation; DDR3 of any kind works at 1.5 V. */
+    /** What the module surely works at: known, or the only voltage of its generation; all DDR3 works at 1.5 V. */
     public static Set<Voltage> voltages(ModuleKind kind) {
         if (!kind.voltages().isEmpty() || kind.generation().isEmpty()) {
             return kind.voltages();
@@ -69,7 +69,7 @@ public final class ModuleFacts {
         return kind.voltages().isEmpty() && kind.generation().filter(each -> each == Generation.DDR3).isPresent();
     }
 
-    /** DDR-400 is specified at 2.6 V and works in slots described as 2.5 V (JESD79, from memory), so 100 mV don't count. */
+    /** DDR-400 is specified at 2.6 V and works in slots of 2.5 V (JESD79, from memory), so 100 mV don't count. */
     public static boolean same(Voltage one, Voltage other) {
         return one.equals(other)
                 || one.millivolts() >= 2500 && other.millivolts() >= 2500
@@ -146,7 +146,7 @@ public final class ModuleFacts {
         return late && !plain;
     }
 
-    /** The most ranks a module of this buffering is made with: 2 unbuffered, 4 registered, 8 load-reduced (from memory). */
+    /** The most ranks of a module of this buffering: 2 unbuffered, 4 registered, 8 load-reduced (from memory). */
     public static int mostRanks(ModuleKind kind) {
         Optional<Buffering> buffering = buffering(kind);
         if (buffering.isEmpty()) {

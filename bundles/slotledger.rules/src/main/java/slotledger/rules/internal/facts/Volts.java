@@ -12,7 +12,7 @@ public final class Volts {
     private Volts() {
     }
 
-    /** The lowest voltage that the slots supply and every module surely works at; empty where there is none or unknown. */
+    /** The lowest voltage the slots supply and every module surely works at; empty where there is none or unknown. */
     public static Optional<Voltage> running(Situation situation) {
         Voltage lowest = null;
         for (Placed module : situation.described()) {
@@ -30,7 +30,7 @@ public final class Volts {
         return Optional.ofNullable(lowest);
     }
 
-    /** Whether the slots of all modules supply the voltage, where the document says, and all modules surely work at it. */
+    /** Whether all modules surely work at the voltage, and their slots supply it where the document says. */
     public static boolean suitsAll(Voltage voltage, Situation situation) {
         Set<Voltage> one = Set.of(voltage);
         for (Placed module : situation.described()) {

@@ -24,7 +24,10 @@ public final class ChannelsEqual extends Rule {
                 "channels",
                 "Channels that hold equal totals run together; what one holds more runs alone, or nothing runs "
                         + "together.",
-                Source.document("HP Hardware Reference Guide 8FJ83EA", "\"the channel populated with the least amount of memory describes the total amount of memory assigned to dual channel\""),
+                Source.document(
+                        "HP Hardware Reference Guide 8FJ83EA",
+                        "\"the channel populated with the least amount of memory describes the total amount of "
+                                + "memory assigned to dual channel\""),
                 "Add up the capacities of each channel; the board's map says which slot belongs to which.",
                 "Spread the modules so that all channels hold the same total.",
                 "Channel A holds 8 GB, channel B 4 GB: twice 4 GB = 8 GB run in dual channel and 4 GB alone. Two "
@@ -45,7 +48,8 @@ public final class ChannelsEqual extends Rule {
             boolean all = split.names().size() == split.all();
             boolean holds = all && split.isEqual();
             int number = processor;
-            collector.report(holds ? Weight.PASSES : Weight.LOWERS, () -> Statement.of(sentence(split, number, situation))
+            Weight weight = holds ? Weight.PASSES : Weight.LOWERS;
+            collector.report(weight, () -> Statement.of(sentence(split, number, situation))
                     .by(situation.board().sourceOf(split.isEqual() ? BoardFact.CHANNELS : BoardFact.INTERLEAVE)));
         }
     }

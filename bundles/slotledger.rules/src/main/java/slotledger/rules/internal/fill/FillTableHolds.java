@@ -41,7 +41,8 @@ public final class FillTableHolds extends Rule {
             return;
         }
         if (!FillFacts.matchingRows(situation).isEmpty()) {
-            report(situation, collector, Weight.PASSES, () -> "The %d sockets filled are as the fill table prints them.");
+            report(situation, collector, Weight.PASSES, () ->
+                    "The %d sockets filled are as the fill table prints them.");
         } else if (FillFacts.hasRowsForCount(situation)) {
             report(situation, collector, departure(fill.binding()), () ->
                     "The fill table prints other sockets for %d modules: " + rows(situation, count) + ".");

@@ -49,7 +49,8 @@ public final class FirstOfChannelFirst extends Rule {
                         && slot.position() < module.slot().position()
                         && situation.setup().population().in(slot.label()).isEmpty()) {
                     collector.report(Weight.CAUTION, () -> Statement.of(
-                                    "%s is behind slot %s of the same channel, which is empty.".formatted(module, slot.label()))
+                                    "%s is behind slot %s of the same channel, which is empty."
+                                            .formatted(module, slot.label()))
                             .in(List.of(module.label(), slot.label())));
                     return;
                 }

@@ -30,7 +30,8 @@ public final class BufferingFits extends ModuleRule {
                         + "buffered. A registered module has a wider chip in the middle of its face. Modules without "
                         + "ECC and SO-DIMMs count as unbuffered.",
                 "Choose a module of a buffering that the board works with.",
-                "A desktop works with unbuffered modules. A 16 GB module labelled PC4-2400T-R is registered: the desktop "
+                "A desktop works with unbuffered modules. A 16 GB module labelled PC4-2400T-R is registered: the "
+                        + "desktop "
                         + "does not start with it, though it goes into the slot."));
     }
 

@@ -28,7 +28,8 @@ public final class EccFits extends ModuleRule {
                 "Count the chips: 9 or 18 alike on a rank mean ECC, 8 or 16 none. The label says E or R for ECC. What "
                         + "the board does with them stands in its manual under memory.",
                 "Choose modules with or without ECC as the board's manual says.",
-                "A board refuses ECC. An 8 GB module with 18 chips carries 72 bits instead of 64: it is not planned for "
+                "A board refuses ECC. An 8 GB module with 18 chips carries 72 bits instead of 64: it is not "
+                        + "planned for "
                         + "this board, though it goes into the slot."));
     }
 
@@ -49,7 +50,8 @@ public final class EccFits extends ModuleRule {
     @Override
     protected Statement explain(Placed module, Weight weight, Situation situation) {
         Optional<Boolean> checkBits = ModuleFacts.checkBits(module.kind());
-        String carries = checkBits.isEmpty() ? "may or may not carry ECC" : checkBits.get() ? "carries ECC" : "carries no ECC";
+        String carries = checkBits.map(has -> has ? "carries ECC" : "carries no ECC")
+                .orElse("may or may not carry ECC");
         String board = switch (module.way().ecc()) {
             case USED, IGNORED, REFUSED, REQUIRED -> "the board " + module.way().ecc().text();
             case UNKNOWN -> "no document says what the board does with ECC modules";

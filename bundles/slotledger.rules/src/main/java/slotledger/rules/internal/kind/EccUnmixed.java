@@ -30,7 +30,8 @@ public final class EccUnmixed extends Rule {
                 Source.document("Intel Desktop Board D850GB manual", "section 1.5.3"),
                 "Count the chips of every module: 9 or 18 alike on a rank mean ECC, 8 or 16 none.",
                 "Give the machine ECC modules only, or accept that errors are not checked.",
-                "A workstation that uses ECC holds 2 x 8 GB ECC. A third module without ECC makes 24 GB, all unchecked."));
+                "A workstation that uses ECC holds 2 x 8 GB ECC. A third module without ECC makes 24 GB, all "
+                        + "unchecked."));
     }
 
     @Override

@@ -47,7 +47,8 @@ public final class FormFits extends ModuleRule {
 
     @Override
     protected Statement pass(Situation situation) {
-        return Statement.of("All modules have the form the slots take (%s).".formatted(text(situation.described().get(0))))
+        return Statement.of("All modules have the form the slots take (%s)."
+                        .formatted(text(situation.described().get(0))))
                 .by(situation.board().sourceOf(BoardFact.FORM));
     }
 

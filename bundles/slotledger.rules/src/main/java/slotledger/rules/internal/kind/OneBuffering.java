@@ -47,7 +47,8 @@ public final class OneBuffering extends Rule {
                 first = module;
             } else if (buffering.get() != wanted) {
                 Placed one = first;
-                collector.report(Weight.BLOCKS, () -> Statement.of("%s is %s, the one in slot %s is %s; they never run together."
+                collector.report(Weight.BLOCKS, () -> Statement.of(
+                                "%s is %s, the one in slot %s is %s; they never run together."
                                 .formatted(one, ModuleFacts.buffering(one.kind()).orElseThrow().text(), module.label(),
                                         buffering.get().text()))
                         .in(List.of(one.label(), module.label())));

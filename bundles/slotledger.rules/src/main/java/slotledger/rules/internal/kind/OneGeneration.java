@@ -26,7 +26,8 @@ public final class OneGeneration extends Rule {
                 Source.document("Intel support article 000088926", "never mix DDR4 and DDR5"),
                 "Look at the labels of all modules and at the colours of the sockets.",
                 "Take out the modules of one generation.",
-                "A board has two DDR2 and two DDR3 sockets. 2 x 2 GB DDR2 run, 2 x 2 GB DDR3 run, one of each does not."));
+                "A board has two DDR2 and two DDR3 sockets. 2 x 2 GB DDR2 run, 2 x 2 GB DDR3 run, one of each does "
+                        + "not."));
     }
 
     @Override

@@ -28,7 +28,8 @@ public final class OneVoltage extends Rule {
                 Source.document("System x3550 M4 Installation and Service Guide", "page 46"),
                 "Read the labels: PC3L works at 1.35 V and 1.5 V, plain PC3 at 1.5 V only.",
                 "Choose modules that work at one voltage the board supplies.",
-                "A PC3L module (1.35 V or 1.5 V) and a PC3 module (1.5 V) run together at 1.5 V on a board that supplies "
+                "A PC3L module (1.35 V or 1.5 V) and a PC3 module (1.5 V) run together at 1.5 V on a board that "
+                        + "supplies "
                         + "both; on a board that supplies 1.35 V only they don't."));
     }
 
@@ -52,7 +53,8 @@ public final class OneVoltage extends Rule {
             collector.report(Weight.PASSES, () -> Statement.of("All modules work at %s.".formatted(common))
                     .by(situation.board().sourceOf(BoardFact.VOLTAGE)));
         } else if (open) {
-            collector.report(Weight.UNKNOWN, () -> Statement.of("It is not known whether all modules work at one voltage.")
+            collector.report(Weight.UNKNOWN, () -> Statement.of(
+                            "It is not known whether all modules work at one voltage.")
                     .in(situation.filled()));
         } else if (anyAlone) {
             collector.report(Weight.BLOCKS, () -> Statement.of(

@@ -32,7 +32,8 @@ public final class VoltageFits extends ModuleRule {
                         + "generations have one voltage each: DDR 2.5 V, DDR2 1.8 V, DDR4 1.2 V, DDR5 1.1 V.",
                 "Choose a module for the voltage that the slot supplies. If a module noted with 1.35 V only says PC3L "
                         + "on its label, note 1.5 V too.",
-                "A small desktop supplies 1.35 V only. A DDR3 module labelled PC3-12800 needs 1.5 V and is not allowed; "
+                "A small desktop supplies 1.35 V only. A DDR3 module labelled PC3-12800 needs 1.5 V and is not "
+                        + "allowed; "
                         + "one labelled PC3L-12800 is."));
     }
 

@@ -22,7 +22,9 @@ public final class SystemUses extends Rule {
         super(new RulePage(
                 "operating-system",
                 "An operating system uses memory up to a limit of its edition; what is above is lost.",
-                Source.document("Microsoft, Memory Limits for Windows and Windows Server Releases", "Physical Memory Limits"),
+                Source.document(
+                        "Microsoft, Memory Limits for Windows and Windows Server Releases",
+                        "Physical Memory Limits"),
                 "See the edition and whether it is 32-bit or 64-bit in the system settings.",
                 "Change the edition, or install the 64-bit edition, before adding memory; else plan no more than "
                         + "the limit.",
@@ -48,7 +50,8 @@ public final class SystemUses extends Rule {
                     .formatted(system.get(), most, total)));
         } else if (!least.atLeast(total)) {
             collector.report(Weight.CAUTION, () -> Statement.of(
-                            "%s does not say which edition it is, 32-bit or 64-bit among others; some use only %s of the %s installed."
+                            ("%s does not say which edition it is, 32-bit or 64-bit among others; some use only %s "
+                                    + "of the %s installed.")
                                     .formatted(system.get(), least, total))
                     .advising(page().howToTell()));
         } else {

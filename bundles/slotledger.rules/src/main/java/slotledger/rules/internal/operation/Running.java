@@ -27,7 +27,8 @@ public final class Running {
         RunningRate rate = RunningRate.of(situation);
         Bandwidth peak = rate.rate().map(known -> known.peak(DATA_BITS).times(mode.channels())).orElse(Bandwidth.NONE);
         Capacity installed = situation.total();
-        return new Operation(installed, usable(situation), mode, rate.rate(), rate.why(), peak, checksErrors(situation));
+        return new Operation(installed, usable(situation), mode, rate.rate(), rate.why(), peak,
+                checksErrors(situation));
     }
 
     private static Capacity usable(Situation situation) {

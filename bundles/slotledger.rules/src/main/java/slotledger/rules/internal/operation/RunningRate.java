@@ -169,7 +169,8 @@ public record RunningRate(Optional<Rate> rate, String why) {
 
         RunningRate answer() {
             if (missing != null) {
-                return new RunningRate(Optional.empty(), "The rate is not known, because " + missing + " is not known.");
+                return new RunningRate(
+                        Optional.empty(), "The rate is not known, because " + missing + " is not known.");
             }
             for (int i = 0; i < maybes.size(); i++) {
                 if (maybes.get(i).compareTo(sure) < 0) {

@@ -46,7 +46,9 @@ public final class MixedRates extends Rule {
         }
         Rate low = slowest;
         Rate high = fastest;
-        boolean lowers = RunningRate.limitBesidesModules(situation).filter(limit -> limit.compareTo(low) <= 0).isEmpty();
+        boolean lowers = RunningRate.limitBesidesModules(situation)
+                .filter(limit -> limit.compareTo(low) <= 0)
+                .isEmpty();
         collector.report(lowers ? Weight.LOWERS : Weight.PASSES, () -> Statement.of(lowers
                         ? "Modules rated %s run at the %s of the slowest.".formatted(high, low)
                         : "The modules are rated from %s to %s; the machine runs no faster than the slowest anyway."

@@ -26,7 +26,9 @@ public final class TwoCapacities extends Rule {
         super(new RulePage(
                 "server-capacities",
                 "A server with DDR4 or older modules holds at most two different capacities.",
-                Source.document("PowerEdge T630 and other DDR4 Owner's Manuals", "general memory module installation guidelines"),
+                Source.document(
+                        "PowerEdge T630 and other DDR4 Owner's Manuals",
+                        "general memory module installation guidelines"),
                 "See in the board's manual how many capacities may be mixed.",
                 "Use one or two capacities.",
                 "A server with 16 GB and 32 GB modules may hold both; 8 GB modules beside them are a third "
@@ -42,7 +44,8 @@ public final class TwoCapacities extends Rule {
     public void judge(Situation situation, Collector collector) {
         if (situation.board().form() == BoardForm.SERVER && capacities(situation).size() > 2) {
             collector.report(Weight.UNKNOWN, () -> Statement.of(
-                            "The modules are of %d capacities; makers' guides allow two, this board's document doesn't say."
+                            ("The modules are of %d capacities; makers' guides allow two, this board's document "
+                                    + "doesn't say.")
                                     .formatted(capacities(situation).size()))
                     .in(situation.filled()));
         }

@@ -23,7 +23,9 @@ public final class DeadConnector extends Rule {
         super(new RulePage(
                 "dead-connector",
                 "A connector that is there but not wired takes no module.",
-                Source.document("Lenovo ThinkServer user guide (machine types 3836 and others)", "Table 7: connectors 1, 4, 9 and 12"),
+                Source.document(
+                        "Lenovo ThinkServer user guide (machine types 3836 and others)",
+                        "Table 7: connectors 1, 4, 9 and 12"),
                 "The board's manual names the slots that work.",
                 "Move the module to a slot that works.",
                 "A server has eight connectors for a processor, but 1 and 4 are not wired: a module in 1 is not "

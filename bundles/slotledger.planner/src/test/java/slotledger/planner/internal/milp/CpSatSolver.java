@@ -40,7 +40,8 @@ public final class CpSatSolver implements MilpSolver {
 
     @Override
     public Optional<MilpSolution> minimise(
-            IntegerProgramme programme, Linear goal, Optional<long[]> start, Progress progress) throws PlannerException {
+            IntegerProgramme programme, Linear goal, int mostNodes, Optional<long[]> start, Progress progress)
+            throws PlannerException {
         load();
         CpModel model = new CpModel();
         IntVar[] variables = variables(model, programme);

@@ -1,6 +1,7 @@
-package slotledger.rules;
+package slotledger.rules.standard;
 
 import java.util.List;
+import slotledger.rules.MemoryRules;
 import slotledger.rules.internal.DefaultMemoryRules;
 import slotledger.rules.internal.StandardRuleList;
 import slotledger.rules.spi.MemoryRule;

@@ -1,0 +1,46 @@
+package slotledger.rules.internal.chips;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import org.junit.jupiter.api.Test;
+import slotledger.model.board.Board;
+import slotledger.model.verdict.Weight;
+import slotledger.rules.fixture.BoardText;
+import slotledger.rules.fixture.Judged;
+import slotledger.rules.spi.MemoryRule;
+
+/** Outside check: Intel DH61SA Table 3, whose row of 2 GB with one rank of x16 chips of 2 Gbit is a misprint. */
+class ChipsAddUpTest {
+
+    private static final MemoryRule RULE = new ChipsAddUp();
+    private static final String SOURCE = "DH61SA";
+    private static final Board BOARD = BoardText.board(SOURCE, """
+            channel A 1 A1
+            takes DDR3 DIMM
+            """);
+
+    @Test
+    void figuresThatFitPass() {
+        assertEquals(Weight.PASSES, Judged.by(RULE, BOARD, "A1: 8GB DDR3 DIMM unbuffered 2Rx8 4096Mbit"));
+        assertEquals(Weight.PASSES, Judged.by(RULE, BOARD, "A1: 1GB DDR3 DIMM unbuffered 1Rx16 2048Mbit"));
+    }
+
+    @Test
+    void theMisprintedRowBlocksWithItsNumbers() {
+        assertEquals(Weight.BLOCKS, Judged.by(RULE, BOARD, "A1: 2GB DDR3 DIMM unbuffered 1Rx16 2048Mbit"));
+        assertEquals(
+                "The 2 GB module in slot A1 can't exist: 1 x 4 chips (x16) of 2 Gbit make 1 GB, not 2 GB.",
+                Judged.sentence(RULE, BOARD, "A1: 2GB DDR3 DIMM unbuffered 1Rx16 2048Mbit"));
+    }
+
+    @Test
+    void unknownFiguresSayNothing() {
+        assertEquals(Weight.PASSES, Judged.by(RULE, BOARD, "A1: 2GB DDR3 DIMM 1Rx16"));
+    }
+
+    @Test
+    void stackedChipsHoldMore() {
+        assertEquals(Weight.PASSES, Judged.by(RULE, BOARD, "A1: 64GB DDR4 DIMM registered 2Rx4 8192Mbit"));
+        assertEquals(Weight.BLOCKS, Judged.by(RULE, BOARD, "A1: 48GB DDR4 DIMM registered 2Rx4 8192Mbit"));
+    }
+}

@@ -1,0 +1,34 @@
+package slotledger.rules.internal.kind;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import org.junit.jupiter.api.Test;
+import slotledger.model.board.Board;
+import slotledger.model.verdict.Weight;
+import slotledger.rules.fixture.BoardText;
+import slotledger.rules.fixture.Judged;
+import slotledger.rules.spi.MemoryRule;
+
+/** Outside check: Intel support article 000088926 (never mix two generations). */
+class OneGenerationTest {
+
+    private static final MemoryRule RULE = new OneGeneration();
+    private static final String SOURCE = "000088926";
+    private static final Board BOARD = BoardText.board(SOURCE, """
+            channel A 1 DDR2_1 DDR3_1
+            channel B 1 DDR2_2 DDR3_2
+            takes DDR2 DIMM only=DDR2_1,DDR2_2
+            takes DDR3 DIMM only=DDR3_1,DDR3_2
+            """);
+
+    @Test
+    void eitherGenerationAloneIsFine() {
+        assertEquals(Weight.PASSES, Judged.by(RULE, BOARD, "DDR2_1 DDR2_2: 2GB DDR2 DIMM"));
+        assertEquals(Weight.PASSES, Judged.by(RULE, BOARD, "DDR3_1 DDR3_2: 2GB DDR3 DIMM"));
+    }
+
+    @Test
+    void bothAtOnceBlock() {
+        assertEquals(Weight.BLOCKS, Judged.by(RULE, BOARD, "DDR2_1: 2GB DDR2 DIMM; DDR3_1: 2GB DDR3 DIMM"));
+    }
+}
