@@ -76,8 +76,13 @@ final class StockPages {
             Money price = offer.steps().get(0).perPack();
             page.next().text(0, packs > 0 ? "yes" : "no", packs > 0 ? Look.STRONG : Look.TEXT)
                     .text(1, offer.supplier()).text(2, offer.part()).text(3, offer.kind().toString())
-                    .count(4, offer.packSize()).money(5, price);
-            page.formula(6, page.here(5) + "/" + page.here(4), perModule(offer), Look.MONEY);
+                    .count(4, offer.packSize());
+            if (price.currency().equals(book.plan().policy().currency())) {
+                page.money(5, price);
+                page.formula(6, page.here(5) + "/" + page.here(4), perModule(offer), Look.MONEY);
+            } else {
+                page.text(5, price.toString()).text(6, "another currency");
+            }
             page.count(7, packs);
             offer.stock().ifPresentOrElse(stock -> page.count(8, stock), () -> page.text(8, "not limited"));
             offer.leadDays().ifPresentOrElse(days -> page.count(9, days), () -> page.text(9, "not known"));
