@@ -19,8 +19,7 @@ public final class Sentence {
         GridLayoutFactory.fillDefaults().spacing(0, 0).applyTo(parent);
         above = new Composite(parent, SWT.NONE);
         GridDataFactory.fillDefaults().grab(true, true).applyTo(above);
-        text = new StyledText(parent, SWT.MULTI | SWT.READ_ONLY | SWT.WRAP | SWT.V_SCROLL);
-        text.setAlwaysShowScrollBars(false);
+        text = new StyledText(parent, SWT.MULTI | SWT.READ_ONLY | SWT.WRAP);
         text.setMargins(6, 2, 6, 2);
         text.setData(Ids.WIDGET, name);
         GridDataFactory.fillDefaults().grab(true, false).hint(SWT.DEFAULT, LINES * text.getLineHeight()).applyTo(text);

@@ -72,7 +72,7 @@ public final class FindingsPart {
         TableViewerColumn column = new TableViewerColumn(viewer, SWT.NONE);
         column.getColumn().setText(heading);
         column.setLabelProvider(new FindingLabel(text, heading.equals(Texts.finding_severity)));
-        layout.setColumnData(column.getColumn(), new ColumnWeightData(weight, weight * 5, true));
+        layout.setColumnData(column.getColumn(), new ColumnWeightData(weight, weight * 4, true));
     }
 
     private void changed(Change change) {

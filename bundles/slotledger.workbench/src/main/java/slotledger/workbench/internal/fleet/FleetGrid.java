@@ -22,6 +22,7 @@ import org.eclipse.nebula.widgets.nattable.sort.SortHeaderLayer;
 import org.eclipse.nebula.widgets.nattable.sort.config.SingleClickSortConfiguration;
 import org.eclipse.nebula.widgets.nattable.viewport.ViewportLayer;
 import org.eclipse.nebula.widgets.nattable.viewport.command.ShowRowInViewportCommand;
+import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import slotledger.model.machine.AssetTag;
@@ -63,6 +64,7 @@ final class FleetGrid {
                 new SortHeaderLayer<FleetRow>(headings, new FleetSort(table, this::refresh), false), 0, 0);
         all.setChildLayer(GridRegion.BODY, viewport, 0, 1);
         grid = new NatTable(parent, all, false);
+        grid.setBackground(grid.getDisplay().getSystemColor(SWT.COLOR_LIST_BACKGROUND));
         grid.setData(Ids.WIDGET, Ids.FLEET_GRID);
         grid.addConfiguration(new DefaultNatTableStyleConfiguration());
         grid.addConfiguration(new SingleClickSortConfiguration());

@@ -35,7 +35,8 @@ final class FleetLook extends AbstractRegistryConfiguration {
                 DisplayMode.NORMAL, FleetCells.AMOUNT);
         register(registry, style(SWT.COLOR_LIST_SELECTION, SWT.COLOR_LIST_SELECTION_TEXT, HorizontalAlignmentEnum.LEFT),
                 DisplayMode.SELECT, GridRegion.BODY);
-        register(registry, style(SWT.COLOR_LIST_SELECTION, SWT.COLOR_LIST_SELECTION_TEXT, HorizontalAlignmentEnum.RIGHT),
+        register(registry,
+                style(SWT.COLOR_LIST_SELECTION, SWT.COLOR_LIST_SELECTION_TEXT, HorizontalAlignmentEnum.RIGHT),
                 DisplayMode.SELECT, FleetCells.AMOUNT);
         Style heading = style(SWT.COLOR_WIDGET_BACKGROUND, SWT.COLOR_WIDGET_FOREGROUND, HorizontalAlignmentEnum.LEFT);
         register(registry, heading, DisplayMode.NORMAL, GridRegion.COLUMN_HEADER);

@@ -12,7 +12,8 @@ class NaturalOrderTest {
 
     @Test
     void numbersCountByTheirValueAndCaseDoesNotCount() {
-        List<String> wanted = List.of("", "Lab", "lab 2", "LAB 10", "lab 10b", "PC-009", "PC-10", "pc-99999999999999999999");
+        List<String> wanted = List.of(
+                "", "Lab", "lab 2", "LAB 10", "lab 10b", "PC-009", "PC-10", "pc-99999999999999999999");
         List<String> mixed = new ArrayList<>(wanted);
         Collections.reverse(mixed);
         mixed.sort(NaturalOrder.INSTANCE);

@@ -34,7 +34,8 @@ class JobProgressTest {
         progress.step("reading", 0.5);
         progress.step("reading", 1.7);
         progress.step("choosing", 0.25);
-        assertEquals(List.of("Planning of 1000", "reading", "+500", "+500", "Planning of 1000", "choosing", "+250"), shown);
+        assertEquals(List.of("Planning of 1000", "reading", "+500", "+500", "Planning of 1000", "choosing", "+250"),
+                shown);
     }
 
     @Test

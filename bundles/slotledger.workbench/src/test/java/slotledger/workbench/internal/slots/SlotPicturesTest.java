@@ -45,7 +45,8 @@ class SlotPicturesTest {
 
     @Test
     void aModuleThatChangesItsSlotIsMovedInBothPictures() {
-        Population after = Population.empty(SmallFleet.BOARD).with("S2", SmallFleet.dimm(4)).with("S1", SmallFleet.dimm(8));
+        Population after = Population.empty(SmallFleet.BOARD)
+                .with("S2", SmallFleet.dimm(4)).with("S1", SmallFleet.dimm(8));
         List<SlotPicture> pictures = planned(after,
                 new Move(ONE.in("S1"), slot("S1"), slot("S2")),
                 new Move(after.in("S1"), new Station.FromOrder("offer"), slot("S1")));

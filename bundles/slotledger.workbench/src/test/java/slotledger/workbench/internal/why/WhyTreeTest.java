@@ -65,7 +65,8 @@ class WhyTreeTest {
     }
 
     private static Reason reason(Weight weight, String sentence, String remedy) {
-        return new Reason("made-up", weight, sentence, List.of(), Source.document("Manual", "page 3"), remedy, List.of());
+        return new Reason(
+                "made-up", weight, sentence, List.of(), Source.document("Manual", "page 3"), remedy, List.of());
     }
 
     private static FleetDesk judge(Reason... reasons) {
