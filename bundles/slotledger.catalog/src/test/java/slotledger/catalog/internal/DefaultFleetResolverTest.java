@@ -95,7 +95,8 @@ class DefaultFleetResolverTest {
     void resolvingTwiceGivesTheSame(@ForAll("fleets") List<ObservedMachine> machines) {
         ObservedFleet fleet = new ObservedFleet(machines, List.of());
 
-        assertEquals(new DefaultFleetResolver().resolve(fleet, CATALOG), new DefaultFleetResolver().resolve(fleet, CATALOG));
+        DefaultFleetResolver resolver = new DefaultFleetResolver();
+        assertEquals(resolver.resolve(fleet, CATALOG), resolver.resolve(fleet, CATALOG));
     }
 
     @Example
@@ -120,7 +121,8 @@ class DefaultFleetResolverTest {
     Arbitrary<List<ObservedMachine>> fleets() {
         Arbitrary<Names> known = Arbitraries.of(CATALOG.boards()).map(board -> new Names(board.maker(), board.model()));
         Arbitrary<Names> unknown = Arbitraries.of(
-                new Names("", ""), new Names("Kestrin", "KB-4l0"), new Names("Nobody", "T1000"), new Names("", "N-250"));
+                new Names("", ""), new Names("Kestrin", "KB-4l0"), new Names("Nobody", "T1000"),
+                new Names("", "N-250"));
         Arbitrary<Names> names = Arbitraries.frequencyOf(
                 Tuple.of(5, known), Tuple.of(1, unknown));
         return Combinators.combine(names, slot().list().ofMaxSize(6), Arbitraries.integers().between(0, 16),
