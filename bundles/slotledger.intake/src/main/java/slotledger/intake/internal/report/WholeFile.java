@@ -6,6 +6,7 @@ import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.util.UUID;
 import slotledger.intake.IntakeException;
 import slotledger.intake.internal.value.Doubt;
 import slotledger.model.finding.Place;
@@ -27,7 +28,8 @@ public final class WholeFile {
         try {
             Path folder = target.toAbsolutePath().getParent();
             Files.createDirectories(folder);
-            temporary = Files.createTempFile(folder, ".slotledger", ".part");
+            // Not a temporary file: that one only its owner may read, and others must.
+            temporary = folder.resolve(".slotledger-" + UUID.randomUUID() + ".part");
             try (OutputStream out = Files.newOutputStream(temporary)) {
                 content.writeTo(out);
             }
