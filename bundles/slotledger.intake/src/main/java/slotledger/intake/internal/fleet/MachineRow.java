@@ -90,7 +90,7 @@ final class MachineRow {
         Optional<String> name = name(row, tag, serial);
         if (name.isEmpty()) {
             raised.add(Doubt.error("row-without-name",
-                    "This row has neither asset tag nor serial number, so it can't be told from other machines; it was left out.",
+                    "This row has neither asset tag nor serial number and was left out.",
                     "an asset tag", "Look the machine up and write its tag or its serial number.")
                     .at(row.place(Field.ASSET_TAG), row.shown()));
             return Optional.empty();
@@ -135,7 +135,7 @@ final class MachineRow {
     private void special(TableRow row, String tag) {
         if (tag.matches("(?s)[=+@-].*") || tag.contains("/") || tag.contains("\\") || tag.contains("..")) {
             raised.add(Doubt.note("tag-with-special-characters",
-                    "The tag holds characters that mean something else in file names or formulas; it was kept as it is.",
+                    "The tag holds characters with a meaning in file names or formulas; it was kept.",
                     "letters, digits and hyphens", "Nothing needs to be done; check that it is what the label says.")
                     .at(row.place(Field.ASSET_TAG), tag));
         }

@@ -26,7 +26,8 @@ import slotledger.model.unit.Capacity;
  * @param common facts that hold for all modules
  */
 record MemoryCell(
-        Optional<Capacity> total, List<SlotReading> slots, Optional<Column> column, Optional<Column> words, Facts common) {
+        Optional<Capacity> total, List<SlotReading> slots, Optional<Column> column, Optional<Column> words,
+                Facts common) {
 
     static MemoryCell read(TableRow row, CellReader cells, Readings readings, Consumer<Finding> findings) {
         Facts common = new Facts();

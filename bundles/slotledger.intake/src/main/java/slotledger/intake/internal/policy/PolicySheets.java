@@ -93,13 +93,15 @@ final class PolicySheets implements SheetVisitor {
         } else if (filled.size() == 1 || Texts.key(first).equals("setting") || Texts.key(first).equals("key")) {
             note(place, first);
         } else {
-            unknown.add(() -> draft.report(Doubt.error("unknown-key", "The setting \"%s\" is not known.".formatted(first),
+            unknown.add(() -> draft.report(
+                    Doubt.error("unknown-key", "The setting \"%s\" is not known.".formatted(first),
                     "a setting of a policy", PolicyKey.advice(Section.SETTINGS, first)), place, first));
         }
     }
 
     private void note(Place place, String text) {
-        unknown.add(() -> draft.report(Doubt.note("note-row", "This row was taken for a note.", "", "Nothing."), place, text));
+        unknown.add(() -> draft.report(Doubt.note("note-row", "This row was taken for a note.", "", "Nothing."), place,
+                text));
     }
 
     private void target(List<Cell> filled, Place place) {
@@ -111,7 +113,8 @@ final class PolicySheets implements SheetVisitor {
         for (Cell cell : filled) {
             PolicyKey key = columns.get(cell.column());
             if (key != null) {
-                target.entries().put(key, new Entry(Texts.tidy(cell.text()), place.atColumn(cell.column(), key.text())));
+                target.entries().put(key, new Entry(Texts.tidy(cell.text()),
+                        place.atColumn(cell.column(), key.text())));
             }
         }
         if (target.entries().size() < 2) {

@@ -35,7 +35,8 @@ public final class WholeFile {
             }
             move(temporary, target);
         } catch (IOException e) {
-            throw new IntakeException(Doubt.error("file-not-written", "The file can't be written: %s.".formatted(e.getMessage()),
+            throw new IntakeException(Doubt.error("file-not-written",
+                    "The file can't be written: %s.".formatted(e.getMessage()),
                     "a folder one may write to, and a file that is not open elsewhere",
                     "Close the file in the spreadsheet program, or choose another folder.")
                     .at(Place.ofFile(target.toString()), ""), e);

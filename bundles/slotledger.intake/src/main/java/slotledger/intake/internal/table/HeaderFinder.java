@@ -12,7 +12,9 @@ import slotledger.intake.internal.sheet.Cell;
 import slotledger.intake.internal.value.CapacityUnit;
 import slotledger.intake.internal.value.Texts;
 
-/** Finds the headings among the first rows of a sheet: the one to three rows in which the most fields are recognised. */
+/**
+ * Finds the headings among the first rows of a sheet: the one to three rows in which the most fields are recognised.
+ */
 final class HeaderFinder {
 
     /** A heading is seldom longer; a sentence that happens to be one word of ours is no heading. */

@@ -17,7 +17,8 @@ public final class Headings {
     /** (GB) | [MB] | (net, EUR) and whatever else stands in parentheses. */
     private static final Pattern PARENTHESES = Pattern.compile("[(\\[][^)\\]]*[)\\]]");
     /** RAM in GB | Speicher_MB | Preis EUR | Preis €. */
-    private static final Pattern UNIT_LAST = Pattern.compile("[ _/,-]+(?:in )?(?:[tgmk]i?[bo]|eur|gbp|usd|pln|chf|€|£|\\$|zl|mhz|mt/s)$");
+    private static final Pattern UNIT_LAST =
+            Pattern.compile("[ _/,-]+(?:in )?(?:[tgmk]i?[bo]|eur|gbp|usd|pln|chf|€|£|\\$|zl|mhz|mt/s)$");
     private static final Pattern NOT_IN_PATTERN = Pattern.compile("[^\\p{L}\\p{Nd}+#-]+");
 
     /** Asset tags and serials hold long numbers, headings don't. */
@@ -90,7 +91,8 @@ public final class Headings {
 
     private static String withoutUnit(String text) {
         Matcher unit = UNIT_LAST.matcher(Texts.fold(text));
-        return unit.find() && unit.end() <= text.length() + 1 ? text.substring(0, Math.min(text.length(), unit.start())) : text;
+        return unit.find() && unit.end() <= text.length() + 1 ? text.substring(0, Math.min(text.length(), unit.start()))
+                : text;
     }
 
     /** The same as whether the meaning is known, quick for texts that come again and again. */

@@ -52,7 +52,8 @@ public final class Templates {
         return target;
     }
 
-    private static Path table(Path target, String name, List<TemplateColumn> columns, String about) throws IntakeException {
+    private static Path table(Path target, String name, List<TemplateColumn> columns,
+            String about) throws IntakeException {
         WholeFile.write(target, out -> {
             try (Workbook book = new XSSFWorkbook()) {
                 BookStyles styles = new BookStyles(book);
@@ -97,7 +98,8 @@ public final class Templates {
                 for (int i = 1; i <= 5; i++) {
                     sheet.setColumnWidth(i, 16 * 256);
                 }
-                help(book, styles, "Keep the words of the first column and the headings; change what stands beside or below.",
+                help(book, styles,
+                        "Keep the words of the first column and the headings; change what stands beside or below.",
                         TemplateSheets.POLICY_HELP);
                 book.write(out);
             }
