@@ -10,10 +10,14 @@ import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.Set;
 import org.eclipse.nebula.widgets.nattable.NatTable;
+import org.eclipse.nebula.widgets.nattable.grid.GridRegion;
+import org.eclipse.nebula.widgets.nattable.layer.CompositeLayer;
+import org.eclipse.nebula.widgets.nattable.viewport.ViewportLayer;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.graphics.ImageData;
+import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Event;
@@ -45,15 +49,15 @@ class WorkbenchTest {
 
     @BeforeAll
     static void openTheSampleProject() throws Exception {
-        String platform = SWT.getPlatform();
-        Assumptions.assumeTrue(platform.equals("gtk"), "Windows are tested on Linux only.");
+        Assumptions.assumeTrue(SWT.getPlatform().equals("gtk"), "Windows are tested on Linux only.");
         try {
             screen = PrivateScreen.open();
         } catch (IOException e) {
-            Assumptions.assumeTrue(false, "Xvfb can't be started, so no window is tested: " + e.getMessage());
+            Assumptions.assumeTrue(System.getenv("DISPLAY") != null,
+                    "There is no display and Xvfb can't be started, so no window is tested: " + e.getMessage());
         }
         workbench = Workbench.start(Files.createDirectory(projects.resolve("Spring order")));
-        workbench.await("the fleet", () -> gridRows() > 1);
+        workbench.await("the fleet", () -> lines() > 0);
     }
 
     @AfterAll
@@ -66,7 +70,7 @@ class WorkbenchTest {
     @Test
     @Order(1)
     void theProjectOfTheCommandLineFillsTheGrid() {
-        assertEquals(MACHINES + 1, gridRows());
+        assertEquals(MACHINES, lines());
         assertTrue(text("fleet.summary").startsWith("40 machines · 1 of unknown board"), text("fleet.summary"));
         assertEquals("Slotledger – Spring order", workbench.on(() ->
                 PlatformUI.getWorkbench().getWorkbenchWindows()[0].getShell().getText()));
@@ -82,9 +86,9 @@ class WorkbenchTest {
     @Order(3)
     void theFilterLeavesTheMachinesThatMatchAllWords() {
         filter("nb- south");
-        assertEquals(9 + 1, gridRows());
+        assertEquals(9, lines());
         filter("");
-        assertEquals(MACHINES + 1, gridRows());
+        assertEquals(MACHINES, lines());
     }
 
     @Test
@@ -102,7 +106,8 @@ class WorkbenchTest {
         filter("pc-1 420");
         click("fleet.grid", 40, 30);
         String heading = text("slots.heading");
-        assertEquals(firstTag() + " · North / Lab 3 · Tarn 420 Tower", heading);
+        assertTrue(heading.startsWith(firstTag() + " · North / Lab "), heading);
+        assertTrue(heading.endsWith(" · Tarn 420 Tower"), heading);
         filter("");
     }
 
@@ -147,8 +152,12 @@ class WorkbenchTest {
         assertFalse(PlatformUI.isWorkbenchRunning());
     }
 
-    private static int gridRows() {
-        return workbench.on(() -> workbench.widget(NatTable.class, "fleet.grid").getRowCount());
+    /** All lines of the grid, whether or not they are scrolled into sight. */
+    private static int lines() {
+        return workbench.on(() -> {
+            CompositeLayer all = (CompositeLayer) workbench.widget(NatTable.class, "fleet.grid").getLayer();
+            return ((ViewportLayer) all.getChildLayerByRegionName(GridRegion.BODY)).getScrollableLayer().getRowCount();
+        });
     }
 
     private static String firstTag() {
@@ -169,13 +178,16 @@ class WorkbenchTest {
     }
 
     private static void select(String tag) {
-        filter(tag + " ");
-        for (int row = 1; row < gridRows(); row++) {
-            click("fleet.grid", 40, 10 + row * 20);
-            if (text("slots.heading").startsWith(tag + " ")) {
-                break;
+        filter(tag);
+        int y = workbench.on(() -> {
+            NatTable grid = workbench.widget(NatTable.class, "fleet.grid");
+            int row = 1;
+            while (!tag.equals(grid.getDataValueByPosition(0, row))) {
+                row++;
             }
-        }
+            return grid.getStartYOfRowPosition(row) + 3;
+        });
+        click("fleet.grid", 40, y);
         assertTrue(text("slots.heading").startsWith(tag + " "), text("slots.heading"));
         filter("");
     }
@@ -242,10 +254,10 @@ class WorkbenchTest {
         return colours.size();
     }
 
-    /** How many pixels are not of the colour at the lower right. */
+    /** How many pixels are not of the colour at the upper left, which is the paper's. */
     private static long ink(String widget) {
         ImageData pixels = pixels(widget);
-        int paper = pixels.getPixel(pixels.width - 2, pixels.height - 2);
+        int paper = pixels.getPixel(1, 1);
         long ink = 0;
         for (int y = 0; y < pixels.height; y++) {
             for (int x = 0; x < pixels.width; x++) {
@@ -255,13 +267,15 @@ class WorkbenchTest {
         return ink;
     }
 
+    /** The pixels on the screen, as far as the widget is scrolled into sight. */
     private static ImageData pixels(String widget) {
         settle();
         return workbench.on(() -> {
             Control control = workbench.widget(Control.class, widget);
             control.update();
             GC gc = new GC(control);
-            Image image = new Image(control.getDisplay(), control.getSize().x, control.getSize().y);
+            Rectangle sight = control.getBounds().intersection(control.getParent().getClientArea());
+            Image image = new Image(control.getDisplay(), sight.width, sight.height);
             gc.copyArea(image, 0, 0);
             gc.dispose();
             ImageData data = image.getImageData();

@@ -21,8 +21,10 @@ public final class Ids {
     public static final String FLEET_SUMMARY = "fleet.summary";
     public static final String FLEET_GRID = "fleet.grid";
     public static final String FINDINGS_TABLE = "findings.table";
+    public static final String FINDINGS_SENTENCE = "findings.sentence";
     public static final String SLOTS_CANVAS = "slots.canvas";
     public static final String SLOTS_HEADING = "slots.heading";
+    public static final String WHY_SENTENCE = "why.sentence";
     public static final String WHY_TREE = "why.tree";
 
     private Ids() {

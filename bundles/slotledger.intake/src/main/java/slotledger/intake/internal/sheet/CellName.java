@@ -14,7 +14,7 @@ final class CellName {
     }
 
     /** The 1-based column of a cell's name. */
-    static int column(String name) throws BadSheetException {
+    static int column(CharSequence name) throws BadSheetException {
         int column = 0;
         int i = 0;
         for (; i < name.length(); i++) {
@@ -47,7 +47,7 @@ final class CellName {
     }
 
     /** A row number by itself. */
-    static int number(String digits) throws BadSheetException {
+    static int number(CharSequence digits) throws BadSheetException {
         int number = 0;
         for (int i = 0; i < digits.length(); i++) {
             int digit = digits.charAt(i) - '0';
@@ -70,11 +70,12 @@ final class CellName {
         int left = column(first);
         int bottom = row(last);
         int right = column(last);
-        return new CellRange(Math.min(top, bottom), Math.min(left, right), Math.max(top, bottom), Math.max(left, right));
+        return new CellRange(Math.min(top, bottom), Math.min(left, right),
+                Math.max(top, bottom), Math.max(left, right));
     }
 
-    private static BadSheetException impossible(String name) {
+    private static BadSheetException impossible(CharSequence name) {
         return BadSheetException.damaged("The workbook names an impossible cell or row (%s)."
-                .formatted(name.length() > LETTERS ? name.substring(0, LETTERS) + "\u2026" : name), null);
+                .formatted(name.length() > LETTERS ? name.subSequence(0, LETTERS) + "\u2026" : name), null);
     }
 }

@@ -20,7 +20,7 @@ import slotledger.intake.IntakeException;
 import slotledger.model.task.Progress;
 
 /** Reads text files of values between commas, semicolons or tabs (RFC 4180 and what is usual beside it). */
-public final class CsvFile implements SheetFile {
+final class CsvFile implements SheetFile {
 
     private static final int SAMPLE = 1 << 16;
 

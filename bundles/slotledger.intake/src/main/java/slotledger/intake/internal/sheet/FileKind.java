@@ -68,7 +68,7 @@ enum FileKind {
                 "Open it in a spreadsheet program of today and save it as .xlsx.");
     }
 
-    /** Some pictures are told by two letters, which may also be the first of a heading; pictures hold zero bytes too. */
+    /** Two letters may tell a picture, and may be the first of a heading; but pictures hold zero bytes. */
     private static FileKind picture(byte[] head) throws IOException {
         for (byte one : head) {
             if (one == 0) {
@@ -141,8 +141,8 @@ enum FileKind {
 
     private static FileKind text(byte[] head) throws IOException {
         String start = new String(head, StandardCharsets.ISO_8859_1);
-        String beginning = start.replace("\0", "").replaceFirst("^(?:\u00ef\u00bb\u00bf|\u00ff\u00fe|\u00fe\u00ff)?\\s*", "")
-                .toLowerCase(Locale.ROOT);
+        String beginning = start.replace("\0", "")
+                .replaceFirst("^(?:\u00ef\u00bb\u00bf|\u00ff\u00fe|\u00fe\u00ff)?\\s*", "").toLowerCase(Locale.ROOT);
         if (beginning.startsWith("<?xml") && beginning.contains("excel.sheet")
                 || beginning.contains("urn:schemas-microsoft-com:office:spreadsheet")) {
             throw refused("file-is-other-spreadsheet", "This is an XML table of Excel 2003.",

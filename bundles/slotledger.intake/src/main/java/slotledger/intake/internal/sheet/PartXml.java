@@ -6,7 +6,7 @@ import java.io.IOException;
 import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
-import javax.xml.stream.XMLStreamReader;
+import org.codehaus.stax2.XMLStreamReader2;
 
 /**
  * Walks the elements of one part of a workbook, by their local names so that the transitional and the strict
@@ -17,7 +17,7 @@ final class PartXml implements AutoCloseable {
     private static final int DEEPEST = 256;
 
     private final GuardedStream stream;
-    private final XMLStreamReader xml;
+    private final XMLStreamReader2 xml;
     private int depth;
 
     PartXml(GuardedStream stream) throws IOException {
@@ -28,7 +28,7 @@ final class PartXml implements AutoCloseable {
         factory.setProperty(XMLInputFactory.IS_REPLACING_ENTITY_REFERENCES, false);
         factory.setProperty(XMLInputFactory.IS_COALESCING, false);
         try {
-            xml = factory.createXMLStreamReader(stream);
+            xml = (XMLStreamReader2) factory.createXMLStreamReader(stream);
         } catch (XMLStreamException broken) {
             throw translated(broken);
         }
@@ -68,7 +68,7 @@ final class PartXml implements AutoCloseable {
     }
 
     /** Adds the text of the current element, without that of elements in it, and leaves it. */
-    void text(StringBuilder target) throws IOException {
+    void text(Letters target) throws IOException {
         while (true) {
             switch (next()) {
                 case XMLStreamConstants.CHARACTERS, XMLStreamConstants.CDATA, XMLStreamConstants.SPACE:
@@ -85,7 +85,7 @@ final class PartXml implements AutoCloseable {
         }
     }
 
-    private void add(StringBuilder target) throws IOException {
+    private void add(Letters target) throws IOException {
         try {
             target.append(xml.getTextCharacters(), xml.getTextStart(), xml.getTextLength());
         } catch (UncheckedStreamException broken) {
@@ -110,6 +110,15 @@ final class PartXml implements AutoCloseable {
 
     String attributeValue(int index) {
         return xml.getAttributeValue(index);
+    }
+
+    /** An attribute's value without a string. */
+    void attributeValue(int index, Letters target) throws IOException {
+        try {
+            xml.getAttributeAs(index, target);
+        } catch (XMLStreamException broken) {
+            throw translated(broken);
+        }
     }
 
     /** An attribute of the current element that is in no namespace; null where there is none. */

@@ -38,11 +38,11 @@ final class SharedStrings {
 
     /** Reads a part with shared strings. */
     void read(PartXml xml) throws IOException {
-        StringBuilder text = new StringBuilder();
+        Letters text = new Letters();
         xml.nextChild();
         while (xml.nextChild()) {
             if (xml.name().equals("si")) {
-                text.setLength(0);
+                text.clear();
                 appendRich(xml, text);
                 add(TextCell.unescaped(text));
             } else {
@@ -53,7 +53,7 @@ final class SharedStrings {
     }
 
     /** Adds the runs of a text, but not the phonetic ones that only say how it is pronounced. */
-    static void appendRich(PartXml xml, StringBuilder text) throws IOException {
+    static void appendRich(PartXml xml, Letters text) throws IOException {
         while (xml.nextChild()) {
             switch (xml.name()) {
                 case "t" -> xml.text(text);
@@ -63,7 +63,7 @@ final class SharedStrings {
         }
     }
 
-    private static void appendRun(PartXml xml, StringBuilder text) throws IOException {
+    private static void appendRun(PartXml xml, Letters text) throws IOException {
         while (xml.nextChild()) {
             if (xml.name().equals("t")) {
                 xml.text(text);

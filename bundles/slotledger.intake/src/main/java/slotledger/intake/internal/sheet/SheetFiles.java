@@ -30,8 +30,8 @@ public final class SheetFiles implements SheetFile {
                     "the path of an .xlsx, .xls or .csv file", "Check the folder and the spelling of the name.")
                     .in(file);
         } catch (AccessDeniedException denied) {
-            throw new BadSheetException("file-not-readable", "The file may not be read by this user.", "a readable file",
-                    "Change its permissions, or copy it to a folder of your own.").in(file);
+            throw new BadSheetException("file-not-readable", "The file may not be read by this user.",
+                    "a readable file", "Change its permissions, or copy it to a folder of your own.").in(file);
         } catch (IOException unreadable) {
             throw unreadable(file, unreadable);
         }

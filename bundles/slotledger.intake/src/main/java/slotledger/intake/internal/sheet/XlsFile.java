@@ -15,7 +15,7 @@ import slotledger.model.task.CancelledException;
 import slotledger.model.task.Progress;
 
 /** Reads .xls workbooks (Excel 97 to 2003) record by record. */
-public final class XlsFile implements SheetFile {
+final class XlsFile implements SheetFile {
 
     /** The texts of a workbook are kept in memory and can take several times their length in the file. */
     private static final int SHARE = 8;

@@ -156,7 +156,8 @@ final class XlsRecords implements HSSFListener {
             awaitsText = null;
         } else if (found instanceof RowRecord line) {
             hiddenRows.set(line.getRowNumber(), line.getZeroHeight());
-        } else if (found instanceof ColumnInfoRecord columns && (columns.getHidden() || columns.getColumnWidth() == 0)) {
+        } else if (found instanceof ColumnInfoRecord columns
+                && (columns.getHidden() || columns.getColumnWidth() == 0)) {
             for (int i = columns.getFirstColumn(); i <= Math.min(columns.getLastColumn(), MOST_COLUMNS - 1); i++) {
                 hiddenColumns.add(i + 1);
             }
@@ -176,8 +177,8 @@ final class XlsRecords implements HSSFListener {
         }
         awaitsText = null;
         if (cell.getColumn() < 0 || cell.getColumn() >= MOST_COLUMNS) {
-            throw new Stopped(BadSheetException.damaged("The row has a cell in column %d.".formatted(cell.getColumn()), null)
-                    .at(sheetName(), rowNumber));
+            throw new Stopped(BadSheetException.damaged("The row has a cell in column %d."
+                    .formatted(cell.getColumn()), null).at(sheetName(), rowNumber));
         }
         if (cell instanceof LabelSSTRecord label) {
             add(cell, Cell.Type.TEXT, texts.getString(label.getSSTIndex()).getString());

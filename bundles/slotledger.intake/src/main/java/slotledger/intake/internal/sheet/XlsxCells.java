@@ -5,14 +5,17 @@ import java.io.IOException;
 /** Reads single cells of an .xlsx workbook (ISO/IEC 29500-1, 18.3.1.4 c). */
 final class XlsxCells {
 
-    private static final int DECIMAL = 10;
+    private static final String SHARED = "s";
+    /** Letters of a wrong value that a finding repeats. */
+    private static final int SHOWN = 40;
 
     private final SharedStrings strings;
     private final XlsxStyles styles;
     private final boolean date1904;
-    private final StringBuilder value = new StringBuilder();
-    private final StringBuilder formula = new StringBuilder();
-    private final StringBuilder inline = new StringBuilder();
+    private final Letters attribute = new Letters();
+    private final Letters value = new Letters();
+    private final Letters formula = new Letters();
+    private final Letters inline = new Letters();
     private boolean hasFormula;
     private boolean hasValue;
 
@@ -34,9 +37,18 @@ final class XlsxCells {
         String type = "n";
         for (int i = 0; i < xml.attributes(); i++) {
             switch (xml.attributeName(i)) {
-                case "r" -> column = CellName.column(xml.attributeValue(i));
-                case "s" -> style = index(xml.attributeValue(i));
-                case "t" -> type = xml.attributeValue(i);
+                case "r" -> {
+                    xml.attributeValue(i, attribute);
+                    column = CellName.column(attribute);
+                }
+                case "s" -> {
+                    xml.attributeValue(i, attribute);
+                    style = index(attribute);
+                }
+                case "t" -> {
+                    xml.attributeValue(i, attribute);
+                    type = attribute.is('s') ? SHARED : attribute.toString();
+                }
                 default -> { }
             }
         }
@@ -54,9 +66,9 @@ final class XlsxCells {
     private void readContent(PartXml xml) throws IOException {
         hasFormula = false;
         hasValue = false;
-        value.setLength(0);
-        formula.setLength(0);
-        inline.setLength(0);
+        value.clear();
+        formula.clear();
+        inline.clear();
         while (xml.nextChild()) {
             switch (xml.name()) {
                 case "v" -> {
@@ -74,6 +86,9 @@ final class XlsxCells {
     }
 
     private Cell cell(int column, int style, String type) throws BadSheetException {
+        if (type.equals(SHARED) && value.length() > 0) {
+            return text(column, strings.get(index(value)));
+        }
         if (inline.length() > 0) {
             return text(column, TextCell.unescaped(inline));
         }
@@ -82,7 +97,6 @@ final class XlsxCells {
             return hasFormula && !emptyText ? uncalculated(column) : null;
         }
         return switch (type) {
-            case "s" -> text(column, strings.get(index(value)));
             case "n" -> number(column, style);
             case "str", "inlineStr" -> text(column, TextCell.unescaped(value));
             case "b" -> new Cell(column, Cell.Type.BOOLEAN,
@@ -103,6 +117,10 @@ final class XlsxCells {
     }
 
     private Cell number(int column, int style) throws BadSheetException {
+        long whole = value.digits();
+        if (whole >= 0) {
+            return styles.get(style).cell(column, whole, value.toString(), date1904);
+        }
         String written = value.toString().strip();
         try {
             double number = Double.parseDouble(written);
@@ -113,7 +131,7 @@ final class XlsxCells {
             // Told below.
         }
         throw BadSheetException.damaged("A cell that should hold a number holds something else (%s)."
-                .formatted(written.substring(0, Math.min(40, written.length()))), null);
+                .formatted(written.substring(0, Math.min(SHOWN, written.length()))), null);
     }
 
     private Cell date(int column) {
@@ -125,19 +143,16 @@ final class XlsxCells {
                 : new Cell(column, Cell.Type.DATE, shown, days);
     }
 
-    private static int index(CharSequence digits) throws BadSheetException {
-        int number = 0;
-        int count = 0;
-        for (int i = 0; i < digits.length(); i++) {
-            char c = digits.charAt(i);
-            if (Character.isWhitespace(c)) {
-                continue;
-            }
-            if (c < '0' || c > '9' || ++count > 9) {
-                throw BadSheetException.damaged("A cell points to text or style \"%s\".".formatted(digits), null);
-            }
-            number = number * DECIMAL + c - '0';
+    private static int index(Letters digits) throws BadSheetException {
+        long number = digits.digits();
+        if (number >= 0 && number <= Integer.MAX_VALUE) {
+            return (int) number;
         }
-        return count == 0 ? -1 : number;
+        try {
+            return Integer.parseUnsignedInt(digits.toString().strip());
+        } catch (NumberFormatException none) {
+            throw BadSheetException.damaged("A cell points to text or style \"%s\"."
+                    .formatted(digits.subSequence(0, Math.min(SHOWN, digits.length()))), none);
+        }
     }
 }

@@ -6,7 +6,7 @@ import slotledger.intake.IntakeException;
 import slotledger.model.task.Progress;
 
 /** Reads .xlsx workbooks as a stream: only the shared texts and the row under way are in memory. */
-public final class XlsxFile implements SheetFile {
+final class XlsxFile implements SheetFile {
 
     /** Share of the heap that shared texts may take. */
     private static final int SHARE = 2;

@@ -14,6 +14,7 @@ final class XlsxSheet {
     private final PartXml xml;
     private final XlsxCells cells;
     private final SheetVisitor visitor;
+    private final Letters name = new Letters();
     private final RowCells row = new RowCells();
     private final List<CellRange> merged = new ArrayList<>();
     private final Set<Integer> hiddenColumns = new TreeSet<>();
@@ -86,7 +87,10 @@ final class XlsxSheet {
         int number = rowNumber + 1;
         for (int i = 0; i < xml.attributes(); i++) {
             switch (xml.attributeName(i)) {
-                case "r" -> number = CellName.number(xml.attributeValue(i));
+                case "r" -> {
+                    xml.attributeValue(i, name);
+                    number = CellName.number(name);
+                }
                 case "hidden" -> hidden = PartXml.isTrue(xml.attributeValue(i));
                 case "ht" -> hidden |= isZero(xml.attributeValue(i));
                 default -> { }

@@ -31,7 +31,8 @@ import org.junit.jupiter.api.io.TempDir;
 /** Cell by cell the same as the usermodel of Apache POI 5.5.1, on files of POI and of LibreOffice. */
 class AgainstPoiTest {
 
-    private static final List<String> OFFICES = List.of("/usr/bin/soffice", "/usr/local/bin/soffice", "/opt/libreoffice/program/soffice");
+    private static final List<String> OFFICES =
+            List.of("/usr/bin/soffice", "/usr/local/bin/soffice", "/opt/libreoffice/program/soffice");
 
     @TempDir
     private Path folder;
@@ -123,7 +124,8 @@ class AgainstPoiTest {
                 count += found == null ? 0 : 1;
             }
             if (filled) {
-                assertEquals(row.getZeroHeight(), ours.hiddenRows.contains(row.getRowNum() + 1), "row " + row.getRowNum());
+                int number = row.getRowNum() + 1;
+                assertEquals(row.getZeroHeight(), ours.hiddenRows.contains(number), "row " + number);
             }
         }
         assertEquals(count, ours.rows.values().stream().mapToInt(List::size).sum(), "no cells beside theirs");

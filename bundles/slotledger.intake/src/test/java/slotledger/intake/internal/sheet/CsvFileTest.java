@@ -128,7 +128,8 @@ class CsvFileTest {
 
     @Test
     void textBehindAClosingQuoteNamesItsLine() throws Exception {
-        Finding finding = Told.refusal(file("a,b\n1,2\n\"15\" wide\",4\n" + "5,6\n".repeat(9_000), StandardCharsets.UTF_8));
+        String text = "a,b\n1,2\n\"15\" wide\",4\n" + "5,6\n".repeat(9_000);
+        Finding finding = Told.refusal(file(text, StandardCharsets.UTF_8));
         assertEquals("quote-misplaced", finding.code());
         assertEquals(OptionalInt.of(3), finding.place().row());
     }

@@ -18,7 +18,7 @@ final class HandmadeXlsx {
     static final String STRICT_MAIN = "http://purl.oclc.org/ooxml/spreadsheetml/main";
     static final String STRICT_LINKS = "http://purl.oclc.org/ooxml/officeDocument/relationships";
 
-    private final Map<String, String> parts = new LinkedHashMap<>();
+    private final Map<String, byte[]> parts = new LinkedHashMap<>();
 
     /** A workbook with one sheet named Data and the usual other parts. */
     static HandmadeXlsx ofSheet(String sheetXml) {
@@ -37,7 +37,8 @@ final class HandmadeXlsx {
                 <Relationship Id="r1" Type="%s/officeDocument" Target="xl/workbook.xml"/></Relationships>"""
                 .formatted(links));
         part("xl/workbook.xml", """
-                <workbook xmlns="%s" xmlns:r="%s"><sheets><sheet name="Data" sheetId="1" r:id="r1"/></sheets></workbook>"""
+                <workbook xmlns="%s" xmlns:r="%s"><sheets>\
+                <sheet name="Data" sheetId="1" r:id="r1"/></sheets></workbook>"""
                 .formatted(main, links));
         part("xl/_rels/workbook.xml.rels", """
                 <Relationships xmlns="http://schemas.openxmlformats.org/package/2006/relationships">\
@@ -49,8 +50,16 @@ final class HandmadeXlsx {
     }
 
     HandmadeXlsx part(String name, String content) {
+        return part(name, content.getBytes(StandardCharsets.UTF_8));
+    }
+
+    HandmadeXlsx part(String name, byte[] content) {
         parts.put(name, content);
         return this;
+    }
+
+    byte[] part(String name) {
+        return parts.get(name).clone();
     }
 
     HandmadeXlsx without(String name) {
@@ -68,7 +77,7 @@ final class HandmadeXlsx {
         StringBuilder styles = new StringBuilder();
         for (int i = 0; i < formats.length; i++) {
             codes.append("<numFmt numFmtId=\"%d\" formatCode=\"%s\"/>"
-                    .formatted(164 + i, formats[i].replace("&", "&amp;").replace("\"", "&quot;")));
+                    .formatted(164 + i, formats[i].replace("&", "&amp;").replace("<", "&lt;").replace("\"", "&quot;")));
             styles.append("<xf numFmtId=\"%d\"/>".formatted(164 + i));
         }
         return part("xl/styles.xml", """
@@ -78,9 +87,9 @@ final class HandmadeXlsx {
 
     Path write(Path file) throws IOException {
         try (OutputStream out = Files.newOutputStream(file); ZipOutputStream zip = new ZipOutputStream(out)) {
-            for (Map.Entry<String, String> part : parts.entrySet()) {
+            for (Map.Entry<String, byte[]> part : parts.entrySet()) {
                 zip.putNextEntry(new ZipEntry(part.getKey()));
-                zip.write(part.getValue().getBytes(StandardCharsets.UTF_8));
+                zip.write(part.getValue());
                 zip.closeEntry();
             }
         }

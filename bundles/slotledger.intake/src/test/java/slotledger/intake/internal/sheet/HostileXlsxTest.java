@@ -33,7 +33,8 @@ class HostileXlsxTest {
     void anExternalEntityIsRefusedWhereverItStands() throws IOException {
         Path secret = Files.writeString(folder.resolve("secret.txt"), "secret");
         String doctype = "<!DOCTYPE x [<!ENTITY e SYSTEM \"%s\">]>".formatted(secret.toUri());
-        String sheet = "<worksheet><sheetData><row><c t=\"inlineStr\"><is><t>&e;</t></is></c></row></sheetData></worksheet>";
+        String sheet = "<worksheet><sheetData><row><c t=\"inlineStr\"><is><t>&e;</t></is></c></row></sheetData>"
+                + "</worksheet>";
         assertEquals("workbook-hostile", refusal(HandmadeXlsx.ofSheet(doctype + sheet)).code());
         HandmadeXlsx plain = HandmadeXlsx.ofRows("<row><c t=\"s\"><v>0</v></c></row>");
         assertEquals("workbook-hostile", refusal(plain.part("xl/sharedStrings.xml",

@@ -94,7 +94,8 @@ class LittleMemoryTest {
             zip.putNextEntry(new ZipEntry("xl/sharedStrings.xml"));
             zip.write("<sst>".getBytes(StandardCharsets.UTF_8));
             for (int i = 0; i < ROWS; i++) {
-                zip.write("<si><t>Asset number %d of the school</t></si>".formatted(i).getBytes(StandardCharsets.UTF_8));
+                zip.write("<si><t>Asset number %d of the school</t></si>".formatted(i)
+                        .getBytes(StandardCharsets.UTF_8));
             }
             zip.write("</sst>".getBytes(StandardCharsets.UTF_8));
             zip.putNextEntry(new ZipEntry("xl/worksheets/sheet1.xml"));

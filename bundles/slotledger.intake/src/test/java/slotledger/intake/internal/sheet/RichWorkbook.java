@@ -16,8 +16,9 @@ import org.apache.poi.ss.util.CellRangeAddress;
 /** A workbook with some of everything, written by POI: the outside reference for what is in a cell. */
 final class RichWorkbook {
 
-    private static final double[] NUMBERS = {0, 8, -8, 0.1, 0.1 + 0.2, 1.0 / 3, 2.0 / 3, 1e21, 1e-5, 1.5e-10, 123456.789,
-        4294967296.0, 1e15, 123456789012345678.0, 2666.6666666, 25.6, 1e100, -1e-7, 99.99, 12.30, 0.07, 1.005};
+    private static final double[] NUMBERS = {0, 8, -8, 0.1, 0.1 + 0.2, 1.0 / 3, 2.0 / 3, 1e21, 1e-5, 1.5e-10,
+        123456.789, 4294967296.0, 1e15, 123456789012345678.0, 2666.6666666, 25.6, 1e100, -1e-7, 99.99,
+        12.30, 0.07, 1.005};
     private static final String[] TEXTS = {"8GB", " padded ", "two\nlines", "<tag> & \"quotes\"", "\u6771\u4eac",
         "\uD83D\uDE00", "=SUM(A1)", "\u202eabc", "a\tb", "_x0041_", "x".repeat(32_767), "\u00a0", "'apostrophe"};
     private static final String[] FORMATS = {"General", "0.00", "yyyy-mm-dd", "d/m/yy h:mm", "[h]:mm:ss", "mmm-yy",
@@ -79,7 +80,8 @@ final class RichWorkbook {
                 switch (random.nextInt(4)) {
                     case 0 -> row.createCell(j).setCellValue("PC-" + random.nextInt(1000));
                     case 1 -> row.createCell(j).setCellValue(random.nextInt(100_000));
-                    case 2 -> row.createCell(j).setCellValue(random.nextDouble() * Math.pow(10, random.nextInt(20) - 8));
+                    case 2 -> row.createCell(j)
+                            .setCellValue(random.nextDouble() * Math.pow(10, random.nextInt(20) - 8));
                     default -> { }
                 }
             }

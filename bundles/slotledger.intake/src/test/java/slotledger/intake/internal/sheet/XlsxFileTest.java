@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -23,11 +24,12 @@ class XlsxFileTest {
     @Test
     void sharedTextsComeWithoutTheirFormattingAndWithoutPhoneticRuns() throws Exception {
         Told told = read(HandmadeXlsx.ofRows("""
-                <row r="1"><c r="A1" t="s"><v>0</v></c><c r="B1" t="s"><v>1</v></c><c r="C1" t="s"><v>2</v></c></row>""")
+                <row><c t="s"><v>0</v></c><c t="s"><v>1</v></c><c t="s"><v>2</v></c></row>""")
                 .strings("""
                         <si><t>Asset</t></si>\
                         <si><r><rPr><b/></rPr><t>DDR4</t></r><r><t xml:space="preserve"> 8 GB</t></r></si>\
-                        <si><t>\u6771\u4eac</t><rPh sb="0" eb="2"><t>\u30c8\u30a6</t></rPh><phoneticPr fontId="1"/></si>"""));
+                        <si><t>\u6771\u4eac</t><rPh sb="0" eb="2"><t>\u30c8\u30a6</t></rPh>\
+                        <phoneticPr fontId="1"/></si>"""));
         assertEquals("1: A=Asset B=DDR4 8 GB C=\u6771\u4eac\n", told.toString());
     }
 
@@ -42,7 +44,8 @@ class XlsxFileTest {
     @Test
     void escapedCharactersAreThemselves() throws Exception {
         Told told = read(HandmadeXlsx.ofRows("""
-                <row><c t="inlineStr"><is><t>a_x000D_b_x005F_x0041_ _x00zz_ _x41_ &lt;&#x1F600;&amp;</t></is></c></row>"""));
+                <row><c t="inlineStr"><is><t>\
+                a_x000D_b_x005F_x0041_ _x00zz_ _x41_ &lt;&#x1F600;&amp;</t></is></c></row>"""));
         assertEquals("a\rb_x0041_ _x00zz_ _x41_ <\uD83D\uDE00&", told.sheet().text(1, 1));
     }
 
@@ -78,14 +81,15 @@ class XlsxFileTest {
 
     @Test
     void aFormulaWithoutAStoredResultIsNeverTakenForEmpty() throws Exception {
-        assertEquals("1: A/E=SUM(B1:C1) B/E==\u2026\n".replace("E=S", "E==S"), read(HandmadeXlsx.ofRows("""
+        assertEquals("1: A/E==SUM(B1:C1) B/E==\u2026\n", read(HandmadeXlsx.ofRows("""
                 <row r="1"><c><f>SUM(B1:C1)</f></c><c><f t="shared" si="0"/><v/></c></row>""")).toString());
     }
 
     @Test
     void datesAreToldByTheirNumberFormat() throws Exception {
         Told told = read(HandmadeXlsx.ofRows("""
-                <row><c s="0"><v>45352</v></c><c s="1"><v>45352.604166666664</v></c><c s="2"><v>0.35416666666666669</v></c>\
+                <row><c s="0"><v>45352</v></c><c s="1"><v>45352.604166666664</v></c>\
+                <c s="2"><v>0.35416666666666669</v></c>\
                 <c s="3"><v>45352</v></c><c s="0"><v>1</v></c><c s="0"><v>-5</v></c><c t="d"><v>2024-03-01</v></c>\
                 <c t="d"><v>2024-03-01T14:30:00Z</v></c></row>""")
                 .styles("dd/mm/yyyy", "[$-409]d-mmm-yy h:mm AM/PM;@", "h:mm", "0.00"));
@@ -116,7 +120,8 @@ class XlsxFileTest {
     void unitsLeadingZerosAndPercentagesOfAFormatAreSeen() throws Exception {
         String[][] formats = {
             {"0 \"GB\"", "8", "8 GB"}, {"#,##0\\ \"MB\"", "8192", "8192 MB"}, {"00000", "42", "00042"},
-            {"0%", "0.05", "5%"}, {"[$\u20ac-407] #,##0.00", "12.5", "\u20ac 12.5"}, {"#,##0.00 [$EUR]", "12.5", "12.5 EUR"},
+            {"0%", "0.05", "5%"}, {"[$\u20ac-407] #,##0.00", "12.5", "\u20ac 12.5"},
+            {"#,##0.00 [$EUR]", "12.5", "12.5 EUR"},
             {"_-* #,##0.00\\ \"\u20ac\"_-", "-3", "-3 \u20ac"}, {"0.00", "3.14159", "3.14159"}, {"@", "8", "8"},
             {"[<1000]0\" MB\";0.0,\" GB\"", "8192", "8192"}, {"0.0,", "8192", "8192"}, {"# ?/?", "0.5", "0.5"},
             {"General\" GB\"", "16", "16 GB"}, {"000-000", "123456", "123456"}, {"0.00E+00", "8", "8"},
@@ -125,12 +130,11 @@ class XlsxFileTest {
         StringBuilder expected = new StringBuilder("1:");
         String[] codes = new String[formats.length];
         for (int i = 0; i < formats.length; i++) {
-            codes[i] = formats[i][0].replace("<", "&lt;");
+            codes[i] = formats[i][0];
             row.append("<c s=\"").append(i).append("\"><v>").append(formats[i][1]).append("</v></c>");
             expected.append(' ').append((char) ('A' + i)).append("/N=").append(formats[i][2]);
         }
-        HandmadeXlsx workbook = HandmadeXlsx.ofRows(row + "</row>").styles(codes);
-        assertEquals(expected + "\n", read(workbook).toString().replace("&amp;lt;", "<"));
+        assertEquals(expected + "\n", read(HandmadeXlsx.ofRows(row + "</row>").styles(codes)).toString());
     }
 
     @Test
@@ -143,22 +147,26 @@ class XlsxFileTest {
     @Test
     void ofTwoCellsInOnePlaceTheLaterHoldsAndDisorderIsPutRight() throws Exception {
         assertEquals("1: A/N=3 B/N=4 C/N=1\n", read(HandmadeXlsx.ofRows("""
-                <row r="1"><c r="C1"><v>1</v></c><c r="A1"><v>2</v></c><c r="A1"><v>3</v></c><c r="B1"><v>4</v></c></row>"""))
+                <row r="1"><c r="C1"><v>1</v></c><c r="A1"><v>2</v></c><c r="A1"><v>3</v></c>\
+                <c r="B1"><v>4</v></c></row>"""))
                 .toString());
     }
 
     @Test
     void aWrongDimensionIsIgnored() throws Exception {
         assertEquals("9: XFD/N=1\n", read(HandmadeXlsx.ofSheet("""
-                <worksheet><dimension ref="A1:B2"/><sheetData><row r="9"><c r="XFD9"><v>1</v></c></row></sheetData></worksheet>"""))
+                <worksheet><dimension ref="A1:B2"/>\
+                <sheetData><row r="9"><c r="XFD9"><v>1</v></c></row></sheetData></worksheet>"""))
                 .toString());
     }
 
     @Test
     void hiddenColumnsRowsAndMergedRangesAreTold() throws Exception {
         Told.Sheet sheet = read(HandmadeXlsx.ofSheet("""
-                <worksheet><cols><col min="2" max="3" hidden="1"/><col min="5" max="5" width="0"/><col min="6" max="6"/></cols>\
-                <sheetData><row r="1" hidden="1"><c r="A1"><v>1</v></c></row><row r="2"><c r="A2"><v>2</v></c></row></sheetData>\
+                <worksheet><cols><col min="2" max="3" hidden="1"/><col min="5" max="5" width="0"/>\
+                <col min="6" max="6"/></cols>\
+                <sheetData><row r="1" hidden="1"><c r="A1"><v>1</v></c></row>\
+                <row r="2"><c r="A2"><v>2</v></c></row></sheetData>\
                 <mergeCells count="2"><mergeCell ref="A1:C1"/><mergeCell ref="B2:B4"/></mergeCells>\
                 <extLst><ext><mergeCell ref="nonsense"/></ext></extLst></worksheet>""")).sheet();
         assertEquals(Set.of(2, 3, 5), sheet.hiddenColumns);
@@ -180,7 +188,8 @@ class XlsxFileTest {
                         <Relationship Id="c" Type="x/chartsheet" Target="chartsheets/sheet1.xml"/></Relationships>""")
                 .part("xl/worksheets/sheet1.xml", "<worksheet><sheetData/></worksheet>")
                 .part("xl/worksheets/sheet2.xml", """
-                        <x:worksheet xmlns:x="m"><x:sheetData><x:row><x:c><x:v>7</x:v></x:c></x:row></x:sheetData></x:worksheet>""");
+                        <x:worksheet xmlns:x="m"><x:sheetData>\
+                        <x:row><x:c><x:v>7</x:v></x:c></x:row></x:sheetData></x:worksheet>""");
         Told told = read(workbook);
         assertEquals(List.of("Second file", "First & hidden"), told.sheets.stream().map(sheet -> sheet.name).toList());
         assertFalse(told.sheets.get(0).hidden);
@@ -192,16 +201,27 @@ class XlsxFileTest {
     void theStrictNamespaceIsReadAlike() throws Exception {
         HandmadeXlsx workbook = new HandmadeXlsx(HandmadeXlsx.STRICT_MAIN, HandmadeXlsx.STRICT_LINKS)
                 .part("xl/worksheets/sheet1.xml", """
-                        <worksheet xmlns="%s"><sheetData><row r="1"><c r="A1" t="s"><v>0</v></c></row></sheetData></worksheet>"""
+                        <worksheet xmlns="%s"><sheetData>\
+                        <row r="1"><c r="A1" t="s"><v>0</v></c></row></sheetData></worksheet>"""
                         .formatted(HandmadeXlsx.STRICT_MAIN)).strings("<si><t>strict</t></si>");
         assertEquals("1: A=strict\n", read(workbook).toString());
     }
 
     @Test
+    void aPartMayBeInUtf16() throws Exception {
+        HandmadeXlsx workbook = HandmadeXlsx.ofRows("<row><c t=\"s\"><v>0</v></c></row>")
+                .part("xl/sharedStrings.xml", """
+                        <?xml version="1.0" encoding="UTF-16"?><sst><si><t>B\u00fcro</t></si></sst>"""
+                        .getBytes(StandardCharsets.UTF_16));
+        assertEquals("1: A=B\u00fcro\n", read(workbook).toString());
+    }
+
+    @Test
     void aCellMayBeFull() throws Exception {
         String full = "\u00e9".repeat(32_767);
-        Told told = read(HandmadeXlsx.ofRows("<row><c t=\"s\"><v>0</v></c><c t=\"inlineStr\"><is><t>%s</t></is></c></row>"
-                .formatted(full)).strings("<si><t>%s</t></si>".formatted(full)));
+        Told told = read(HandmadeXlsx.ofRows("""
+                <row><c t="s"><v>0</v></c><c t="inlineStr"><is><t>%s</t></is></c></row>""".formatted(full))
+                .strings("<si><t>%s</t></si>".formatted(full)));
         assertEquals(full, told.sheet().text(1, 1));
         assertEquals(full, told.sheet().text(1, 2));
     }

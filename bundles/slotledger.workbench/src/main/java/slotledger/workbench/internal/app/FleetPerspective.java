@@ -9,7 +9,7 @@ import slotledger.workbench.internal.Ids;
 public final class FleetPerspective implements IPerspectiveFactory {
 
     private static final float LEFT = 0.62f;
-    private static final float UPPER = 0.62f;
+    private static final float UPPER = 0.65f;
 
     @Override
     public void createInitialLayout(IPageLayout layout) {

@@ -1,8 +1,11 @@
 package slotledger.workbench.internal.app;
 
+import org.eclipse.e4.core.services.events.IEventBroker;
+import org.eclipse.e4.ui.workbench.UIEvents;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Display;
+import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.application.ActionBarAdvisor;
 import org.eclipse.ui.application.IActionBarConfigurer;
 import org.eclipse.ui.application.IWorkbenchWindowConfigurer;
@@ -15,7 +18,7 @@ import slotledger.workbench.internal.session.Session.Change;
 /** Sets up the window: which bars it has, how large it is at first, and its title. */
 final class WindowAdvisor extends WorkbenchWindowAdvisor {
 
-    private static final Point WISHED = new Point(1440, 900);
+    private static final Point WISHED = new Point(1680, 1020);
 
     private final Session session;
     private Runnable unlisten = () -> { };
@@ -39,7 +42,7 @@ final class WindowAdvisor extends WorkbenchWindowAdvisor {
         configurer.setShowStatusLine(true);
         configurer.setShowProgressIndicator(true);
         configurer.setShowPerspectiveBar(false);
-        unlisten = session.listen(change -> title(change));
+        unlisten = session.listen(this::changed);
     }
 
     @Override
@@ -47,7 +50,10 @@ final class WindowAdvisor extends WorkbenchWindowAdvisor {
         unlisten.run();
     }
 
-    private void title(Change change) {
+    private void changed(Change change) {
+        // Tool bars ask on their own only when the focus moves.
+        PlatformUI.getWorkbench().getService(IEventBroker.class)
+                .post(UIEvents.REQUEST_ENABLEMENT_UPDATE_TOPIC, UIEvents.ALL_ELEMENT_ID);
         if (change == Change.PROJECT) {
             session.opened().map(Opened::survey).ifPresent(survey ->
                     getWindowConfigurer().setTitle(Texts.with(Texts.window_title, survey.project().title())));

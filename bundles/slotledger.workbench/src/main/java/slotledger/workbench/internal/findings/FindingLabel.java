@@ -27,12 +27,6 @@ final class FindingLabel extends ColumnLabelProvider {
         return pictured ? Icons.get(icon(((FindingLine) element).severity())) : null;
     }
 
-    /** Cells cut long sentences off. */
-    @Override
-    public String getToolTipText(Object element) {
-        return getText(element);
-    }
-
     private static String icon(Severity severity) {
         return switch (severity) {
             case ERROR -> Icons.ERROR;

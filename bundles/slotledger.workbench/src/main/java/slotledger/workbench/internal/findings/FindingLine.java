@@ -4,13 +4,14 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import slotledger.app.Survey;
 import slotledger.model.finding.Finding;
-import slotledger.model.finding.Place;
 import slotledger.model.finding.Severity;
 import slotledger.model.machine.AssetTag;
 import slotledger.model.plan.Plan;
+import slotledger.model.source.Place;
 import slotledger.workbench.internal.Texts;
 
 /**
@@ -38,6 +39,11 @@ public record FindingLine(
         Stream<Finding> remarks = plan.stream().flatMap(made -> made.remarks().stream());
         return Stream.concat(survey.findings().stream(), remarks).distinct()
                 .sorted(Comparator.comparing(Finding::severity)).map(FindingLine::of).toList();
+    }
+
+    /** Everything the line says, one thing below the other. */
+    public String inFull() {
+        return Stream.of(message, remedy, place).filter(text -> !text.isEmpty()).collect(Collectors.joining("\n"));
     }
 
     private static FindingLine of(Finding finding) {

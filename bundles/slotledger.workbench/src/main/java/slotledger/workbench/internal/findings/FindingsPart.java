@@ -15,6 +15,7 @@ import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
 import slotledger.model.machine.AssetTag;
 import slotledger.workbench.internal.Ids;
+import slotledger.workbench.internal.Sentence;
 import slotledger.workbench.internal.Texts;
 import slotledger.workbench.internal.session.Session;
 import slotledger.workbench.internal.session.Session.Change;
@@ -25,6 +26,7 @@ public final class FindingsPart {
     private final Session session;
     private Runnable unlisten = () -> { };
     private TableViewer viewer;
+    private Sentence sentence;
 
     @Inject
     public FindingsPart(Session session) {
@@ -33,20 +35,22 @@ public final class FindingsPart {
 
     @PostConstruct
     void create(Composite parent) {
-        Composite frame = new Composite(parent, SWT.NONE);
+        sentence = new Sentence(parent, Ids.FINDINGS_SENTENCE);
+        Composite frame = sentence.above();
         TableColumnLayout layout = new TableColumnLayout();
         frame.setLayout(layout);
         viewer = new TableViewer(frame, SWT.FULL_SELECTION | SWT.SINGLE);
         viewer.getTable().setHeaderVisible(true);
         viewer.getTable().setData(Ids.WIDGET, Ids.FINDINGS_TABLE);
         viewer.setContentProvider(ArrayContentProvider.getInstance());
-        column(layout, Texts.finding_severity, 10, line -> line.severity().text());
+        column(layout, Texts.finding_severity, 15, line -> line.severity().text());
         column(layout, Texts.finding_machine, 12, line -> line.machine().map(AssetTag::value).orElse(""));
         column(layout, Texts.finding_message, 45, FindingLine::message);
         column(layout, Texts.finding_remedy, 35, FindingLine::remedy);
         column(layout, Texts.finding_place, 25, FindingLine::place);
         viewer.addSelectionChangedListener(event -> {
             if (event.getStructuredSelection().getFirstElement() instanceof FindingLine line) {
+                sentence.show(line.inFull());
                 line.machine().ifPresent(session::look);
             }
         });
@@ -68,11 +72,12 @@ public final class FindingsPart {
         TableViewerColumn column = new TableViewerColumn(viewer, SWT.NONE);
         column.getColumn().setText(heading);
         column.setLabelProvider(new FindingLabel(text, heading.equals(Texts.finding_severity)));
-        layout.setColumnData(column.getColumn(), new ColumnWeightData(weight, weight * 5, true));
+        layout.setColumnData(column.getColumn(), new ColumnWeightData(weight, weight * 4, true));
     }
 
     private void changed(Change change) {
         if (change != Change.MACHINE) {
+            sentence.show("");
             viewer.setInput(session.opened()
                     .map(opened -> FindingLine.of(opened.survey(), session.plan())).orElse(List.of()));
         }

@@ -8,16 +8,16 @@ import slotledger.workbench.internal.Texts;
 
 /** A column of the fleet's grid: heading, text, order, and how wide it is at first. */
 public enum FleetColumn {
-    TAG(Texts.column_tag, 110, row -> row.tag().value()),
+    TAG(Texts.column_tag, 80, row -> row.tag().value()),
     SITE(Texts.column_site, 110, row -> row.where().site()),
-    ROOM(Texts.column_room, 80, row -> row.where().room()),
-    ROLE(Texts.column_role, 100, FleetRow::role),
-    BOARD(Texts.column_board, 170, FleetRow::board),
-    SLOTS(Texts.column_slots, 170, FleetRow::slots),
-    TOTAL(Texts.column_total, 70, row -> text(row.total(), Texts.unknown), FleetRow::total),
-    TARGET(Texts.column_target, 70, row -> text(row.target(), ""), FleetRow::target),
+    ROOM(Texts.column_room, 65, row -> row.where().room()),
+    ROLE(Texts.column_role, 80, FleetRow::role),
+    BOARD(Texts.column_board, 125, FleetRow::board),
+    SLOTS(Texts.column_slots, 125, FleetRow::slots),
+    TOTAL(Texts.column_total, 80, row -> text(row.total(), Texts.unknown), FleetRow::total),
+    TARGET(Texts.column_target, 60, row -> text(row.target(), ""), FleetRow::target),
     AFTER(Texts.column_after, 70, row -> text(row.after(), ""), FleetRow::after),
-    STATE(Texts.column_state, 220, row -> row.state().toString(), Comparator.comparing(FleetRow::state));
+    STATE(Texts.column_state, 180, row -> row.state().toString(), Comparator.comparing(FleetRow::state));
 
     private final String heading;
     private final int width;
@@ -45,7 +45,7 @@ public enum FleetColumn {
         return heading;
     }
 
-    /** In pixels of a display at 100 %. */
+    /** In pixels of a display at 100 %; where there is room for more, each column gets its share. */
     public int width() {
         return width;
     }

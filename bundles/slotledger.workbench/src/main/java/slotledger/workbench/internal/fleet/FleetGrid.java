@@ -1,5 +1,6 @@
 package slotledger.workbench.internal.fleet;
 
+import java.util.Arrays;
 import java.util.function.Consumer;
 import org.eclipse.nebula.widgets.nattable.NatTable;
 import org.eclipse.nebula.widgets.nattable.config.DefaultNatTableStyleConfiguration;
@@ -10,6 +11,7 @@ import org.eclipse.nebula.widgets.nattable.grid.layer.ColumnHeaderLayer;
 import org.eclipse.nebula.widgets.nattable.grid.layer.DefaultColumnHeaderDataLayer;
 import org.eclipse.nebula.widgets.nattable.layer.CompositeLayer;
 import org.eclipse.nebula.widgets.nattable.layer.DataLayer;
+import org.eclipse.nebula.widgets.nattable.resize.config.DefaultColumnResizeBindings;
 import org.eclipse.nebula.widgets.nattable.selection.RowSelectionModel;
 import org.eclipse.nebula.widgets.nattable.selection.SelectionLayer;
 import org.eclipse.nebula.widgets.nattable.selection.command.SelectRowsCommand;
@@ -20,6 +22,7 @@ import org.eclipse.nebula.widgets.nattable.sort.SortHeaderLayer;
 import org.eclipse.nebula.widgets.nattable.sort.config.SingleClickSortConfiguration;
 import org.eclipse.nebula.widgets.nattable.viewport.ViewportLayer;
 import org.eclipse.nebula.widgets.nattable.viewport.command.ShowRowInViewportCommand;
+import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import slotledger.model.machine.AssetTag;
@@ -27,6 +30,8 @@ import slotledger.workbench.internal.Ids;
 
 /** The grid itself: one line a machine, sorted by a click on a heading. */
 final class FleetGrid {
+
+    private static final int ROW_HEIGHT = 22;
 
     private final FleetTable table;
     private final IRowDataProvider<FleetRow> body;
@@ -39,21 +44,27 @@ final class FleetGrid {
         body = new ListDataProvider<>(table.visible(), new FleetCells());
         DataLayer data = new DataLayer(body);
         for (FleetColumn column : FleetColumn.values()) {
-            data.setColumnWidthByPosition(column.ordinal(), column.width());
+            data.setColumnWidthPercentageByPosition(column.ordinal(), 100d * column.width() / widths());
+            data.setMinColumnWidth(column.ordinal(), column.width());
         }
+        data.setColumnPercentageSizing(true);
+        data.setDefaultRowHeight(ROW_HEIGHT);
         data.setConfigLabelAccumulator(new FleetCells());
         selection = new SelectionLayer(data, false);
         selection.setSelectionModel(new RowSelectionModel<>(selection, body, row -> row.tag().value(), false));
         selection.addConfiguration(new RowOnlySelectionConfiguration());
         viewport = new ViewportLayer(selection);
         viewport.setRegionName(GridRegion.BODY);
-        ColumnHeaderLayer headings = new ColumnHeaderLayer(
-                new DefaultColumnHeaderDataLayer(new FleetHeadings()), viewport, selection);
+        DataLayer headingData = new DefaultColumnHeaderDataLayer(new FleetHeadings());
+        headingData.setDefaultRowHeight(ROW_HEIGHT);
+        ColumnHeaderLayer headings = new ColumnHeaderLayer(headingData, viewport, selection, false);
+        headings.addConfiguration(new DefaultColumnResizeBindings());
         CompositeLayer all = new CompositeLayer(1, 2);
         all.setChildLayer(GridRegion.COLUMN_HEADER,
                 new SortHeaderLayer<FleetRow>(headings, new FleetSort(table, this::refresh), false), 0, 0);
         all.setChildLayer(GridRegion.BODY, viewport, 0, 1);
         grid = new NatTable(parent, all, false);
+        grid.setBackground(grid.getDisplay().getSystemColor(SWT.COLOR_LIST_BACKGROUND));
         grid.setData(Ids.WIDGET, Ids.FLEET_GRID);
         grid.addConfiguration(new DefaultNatTableStyleConfiguration());
         grid.addConfiguration(new SingleClickSortConfiguration());
@@ -67,6 +78,10 @@ final class FleetGrid {
                         .findFirst().ifPresent(row -> selected.accept(table.visible().get(row)));
             }
         });
+    }
+
+    private static int widths() {
+        return Arrays.stream(FleetColumn.values()).mapToInt(FleetColumn::width).sum();
     }
 
     Control control() {

@@ -18,6 +18,9 @@ import slotledger.workbench.internal.session.Session.Change;
 /** All machines of the fleet in a grid, with a filter above. */
 public final class FleetPart {
 
+    /** Lets the grid's part, not the length of the summary, decide how wide the summary is. */
+    private static final int SQUEEZED = 100;
+
     private final FleetTable table = new FleetTable();
     private final Session session;
     private Runnable unlisten = () -> { };
@@ -32,17 +35,17 @@ public final class FleetPart {
 
     @PostConstruct
     void create(Composite parent) {
-        GridLayoutFactory.fillDefaults().margins(4, 4).spacing(4, 4).numColumns(2).applyTo(parent);
+        GridLayoutFactory.fillDefaults().margins(4, 4).spacing(4, 4).applyTo(parent);
         filter = new Text(parent, SWT.SEARCH | SWT.ICON_SEARCH | SWT.ICON_CANCEL);
         filter.setMessage(Texts.filter_hint);
         filter.setData(Ids.WIDGET, Ids.FLEET_FILTER);
         filter.addModifyListener(event -> filter());
-        GridDataFactory.fillDefaults().hint(260, SWT.DEFAULT).applyTo(filter);
-        summary = new Label(parent, SWT.NONE);
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(filter);
+        summary = new Label(parent, SWT.WRAP);
         summary.setData(Ids.WIDGET, Ids.FLEET_SUMMARY);
-        GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).applyTo(summary);
+        GridDataFactory.fillDefaults().grab(true, false).hint(SQUEEZED, SWT.DEFAULT).applyTo(summary);
         grid = new FleetGrid(parent, table, row -> session.look(row.tag()));
-        GridDataFactory.fillDefaults().grab(true, true).span(2, 1).applyTo(grid.control());
+        GridDataFactory.fillDefaults().grab(true, true).applyTo(grid.control());
         unlisten = session.listen(this::changed);
         changed(Change.PROJECT);
     }
@@ -75,6 +78,6 @@ public final class FleetPart {
         String line = FleetSummary.of(session.opened(), session.plan());
         boolean all = table.visible().size() == table.size();
         summary.setText(all ? line : Texts.with(Texts.summary_filtered, table.visible().size()) + " · " + line);
-        summary.setToolTipText(summary.getText());
+        summary.requestLayout();
     }
 }

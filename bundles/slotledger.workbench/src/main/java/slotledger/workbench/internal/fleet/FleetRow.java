@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import slotledger.model.board.Board;
 import slotledger.model.machine.AssetTag;
 import slotledger.model.machine.Machine;
+import slotledger.model.machine.Population;
 import slotledger.model.machine.SlotContent;
 import slotledger.model.machine.Whereabouts;
 import slotledger.model.observed.ObservedMachine;
@@ -31,7 +32,7 @@ import slotledger.workbench.internal.session.Opened;
  * @param slots  what is in the slots now, in the board's order
  * @param total  installed now; empty means not known
  * @param target capacity wanted; empty means none
- * @param after  installed after the plan; empty before a plan is made
+ * @param after  installed after the plan; empty before a plan is made, or where it can't be told
  * @param state  how it stands
  */
 public record FleetRow(
@@ -77,7 +78,8 @@ public record FleetRow(
                 ? Optional.empty() : Optional.of(machine.population().total());
         return new FleetRow(machine.tag(), machine.where(), machine.role(), board.name(),
                 inShort(board.slots().stream().map(slot -> machine.population().in(slot.label()))), total,
-                target.map(Target::capacity), plan.map(made -> made.after().total()), state);
+                target.map(Target::capacity),
+                plan.map(MachinePlan::after).filter(after -> !after.hasUnread()).map(Population::total), state);
     }
 
     private static FleetRow unresolved(Opened opened, ObservedMachine machine) {

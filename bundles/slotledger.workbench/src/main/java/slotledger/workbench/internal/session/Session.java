@@ -12,7 +12,7 @@ import slotledger.app.FleetDesk;
 import slotledger.model.machine.AssetTag;
 import slotledger.model.plan.Plan;
 
-/** What the window is about: the open project, its plan, and the machine looked at. Used on the window's thread only. */
+/** What the window is about: the open project, its plan, and the machine looked at. Only for the window's thread. */
 @Component(service = Session.class)
 public final class Session {
 

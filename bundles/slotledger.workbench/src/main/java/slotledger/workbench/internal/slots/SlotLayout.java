@@ -24,12 +24,12 @@ record SlotLayout(
     static final int PAD = 8;
     static final int GAP = 10;
 
-    /** Lines above the content of a slot (label, place) and below it (mark, way); lines above the slots of a picture. */
+    /** Lines above the content of a slot (label, place) and below it (mark, way); lines above a picture's slots. */
     static final int HEAD_LINES = 2;
     static final int FOOT_LINES = 2;
     static final int TITLE_LINES = 2;
 
-    private static final int LEAST_WIDTH = 110;
+    private static final int LEAST_WIDTH = 90;
 
     /** How wide texts are. */
     @FunctionalInterface

@@ -9,7 +9,7 @@ import org.eclipse.swt.graphics.RGB;
 import org.eclipse.swt.widgets.Display;
 import slotledger.workbench.internal.slots.SlotChange.Border;
 
-/** Paints slots in the colours of the desktop. A tint helps the eye; symbol, word and border say the same without it. */
+/** Paints slots in the colours of the desktop. A tint helps the eye; symbol, word and border do without it. */
 final class SlotPainter {
 
     private static final int ROUND = 8;

@@ -17,4 +17,9 @@ public record WhyNode(String text, String source, List<WhyNode> children) {
         Objects.requireNonNull(source, "source");
         children = List.copyOf(children);
     }
+
+    /** The sentence and who says so. */
+    public String inFull() {
+        return source.isEmpty() ? text : text + "\n" + source;
+    }
 }

@@ -14,6 +14,7 @@ import org.eclipse.jface.viewers.TreeViewerColumn;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
 import slotledger.workbench.internal.Ids;
+import slotledger.workbench.internal.Sentence;
 import slotledger.workbench.internal.Texts;
 import slotledger.workbench.internal.session.Session;
 
@@ -23,6 +24,7 @@ public final class WhyPart {
     private final Session session;
     private Runnable unlisten = () -> { };
     private TreeViewer viewer;
+    private Sentence sentence;
 
     @Inject
     public WhyPart(Session session) {
@@ -31,7 +33,8 @@ public final class WhyPart {
 
     @PostConstruct
     void create(Composite parent) {
-        Composite frame = new Composite(parent, SWT.NONE);
+        sentence = new Sentence(parent, Ids.WHY_SENTENCE);
+        Composite frame = sentence.above();
         TreeColumnLayout layout = new TreeColumnLayout();
         frame.setLayout(layout);
         viewer = new TreeViewer(frame, SWT.FULL_SELECTION | SWT.SINGLE);
@@ -40,6 +43,11 @@ public final class WhyPart {
         viewer.setContentProvider(new WhyContent());
         column(layout, Texts.why_statement, 70, WhyNode::text);
         column(layout, Texts.why_source, 30, WhyNode::source);
+        viewer.addSelectionChangedListener(event -> {
+            if (event.getStructuredSelection().getFirstElement() instanceof WhyNode node) {
+                sentence.show(node.inFull());
+            }
+        });
         unlisten = session.listen(change -> show());
         show();
     }
@@ -62,6 +70,7 @@ public final class WhyPart {
     }
 
     private void show() {
+        sentence.show("");
         viewer.setInput(session.opened().flatMap(opened -> session.machine()
                 .map(tag -> WhyTree.of(session.desk(), opened, session.plan(), tag))).orElse(List.of()));
         viewer.expandToLevel(2);

@@ -1,0 +1,35 @@
+package slotledger.export.internal;
+
+import java.nio.file.Path;
+import org.osgi.service.component.annotations.Activate;
+import org.osgi.service.component.annotations.Component;
+import slotledger.export.ExportException;
+import slotledger.export.PlanFiles;
+import slotledger.export.internal.json.PlanJson;
+import slotledger.export.internal.proof.ProofBook;
+import slotledger.model.plan.Plan;
+import slotledger.model.proof.Proof;
+
+/** Plan files as JSON, proofs as workbooks. */
+@Component
+public final class DefaultPlanFiles implements PlanFiles {
+
+    @Activate
+    public DefaultPlanFiles() {
+    }
+
+    @Override
+    public void writePlan(Plan plan, Path file) throws ExportException {
+        new PlanJson().write(plan, file);
+    }
+
+    @Override
+    public Plan readPlan(Path file) throws ExportException {
+        return new PlanJson().read(file);
+    }
+
+    @Override
+    public void writeProof(Proof proof, Path file) throws ExportException {
+        new ProofBook(proof).write(file);
+    }
+}

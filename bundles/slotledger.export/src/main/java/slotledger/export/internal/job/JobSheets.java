@@ -1,0 +1,189 @@
+package slotledger.export.internal.job;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import slotledger.export.PlanBook;
+import slotledger.export.internal.round.Round;
+import slotledger.export.internal.text.Lists;
+import slotledger.export.internal.text.Words;
+import slotledger.model.board.Board;
+import slotledger.model.board.BoardFact;
+import slotledger.model.board.Channel;
+import slotledger.model.board.Slot;
+import slotledger.model.board.SlotUse;
+import slotledger.model.finding.Finding;
+import slotledger.model.machine.AssetTag;
+import slotledger.model.machine.Population;
+import slotledger.model.plan.MachinePlan;
+import slotledger.model.plan.Move;
+import slotledger.model.plan.Station;
+import slotledger.model.source.Source;
+import slotledger.model.trade.Target;
+import slotledger.model.verdict.Operation;
+
+/** Makes the job sheets of a plan. */
+public final class JobSheets {
+
+    private static final int MOST_DOUBTS = 4;
+
+    private final PlanBook book;
+    private final Map<AssetTag, Integer> numbers = new HashMap<>();
+
+    public JobSheets(PlanBook book) {
+        this.book = book;
+        Round.of(book.plan()).forEach(stop -> stop.machines()
+                .forEach(plan -> numbers.put(plan.machine().tag(), numbers.size() + 1)));
+    }
+
+    /** One sheet for each machine that is opened, by site, room and place on the round. */
+    public List<JobSheet> all() {
+        return book.plan().work().stream()
+                .sorted(Comparator.comparing((MachinePlan plan) -> plan.machine().where())
+                        .thenComparingInt(this::number))
+                .map(this::sheet)
+                .toList();
+    }
+
+    /** Its number on the round. */
+    private int number(MachinePlan plan) {
+        return numbers.get(plan.machine().tag());
+    }
+
+    JobSheet sheet(MachinePlan plan) {
+        Board board = book.boards().get(plan.machine().board());
+        if (board == null) {
+            throw new IllegalArgumentException("The board %s of machine %s must be in the book."
+                    .formatted(plan.machine().board(), plan.machine().tag()));
+        }
+        List<SlotState> before = states(plan, board, plan.before(), true);
+        List<SlotState> after = states(plan, board, plan.after(), false);
+        List<SlotState> received = after.stream().filter(state -> state.mark() == Mark.PUT_IN).toList();
+        return new JobSheet(plan, board, number(plan) + " of " + numbers.size(), before, after,
+                board.channels().stream().map(Channel::name).toList(), heed(plan), Cautions.of(plan, board.form()),
+                new Steps(book, plan).lines(board.slots()), expected(plan), firmware(plan, after), received,
+                board.notes(), sources(board));
+    }
+
+    private static List<SlotState> states(MachinePlan plan, Board board, Population population, boolean before) {
+        return board.slots().stream()
+                .map(slot -> new SlotState(slot, population.in(slot.label()), mark(plan, slot, population, before)))
+                .toList();
+    }
+
+    private static Mark mark(MachinePlan plan, Slot slot, Population population, boolean before) {
+        if (slot.use() == SlotUse.DEAD) {
+            return Mark.DEAD;
+        }
+        if (slot.use() == SlotUse.SOLDERED) {
+            return Mark.SOLDERED;
+        }
+        Station here = new Station.InSlot(plan.machine().tag(), slot.label());
+        for (Move move : plan.moves()) {
+            if (here.equals(before ? move.from() : move.to())) {
+                boolean within = before ? isIn(move.to(), plan) : isIn(move.from(), plan);
+                if (before) {
+                    return within ? Mark.MOVES : Mark.TAKE_OUT;
+                }
+                return within ? Mark.MOVED : Mark.PUT_IN;
+            }
+        }
+        return population.in(slot.label()).isEmpty() ? Mark.EMPTY : Mark.STAYS;
+    }
+
+    private static boolean isIn(Station station, MachinePlan plan) {
+        return station instanceof Station.InSlot in && in.machine().equals(plan.machine().tag());
+    }
+
+    private List<Line> heed(MachinePlan plan) {
+        List<Line> lines = new ArrayList<>();
+        Set<AssetTag> donors = others(plan, true);
+        if (!donors.isEmpty()) {
+            lines.add(names("Do these first, modules come from them: ", donors));
+        }
+        Set<AssetTag> receivers = others(plan, false);
+        if (!receivers.isEmpty()) {
+            lines.add(names("Modules go from here to: ", receivers));
+        }
+        for (Finding doubt : Lists.about(plan, book.findings()).stream().limit(MOST_DOUBTS).toList()) {
+            lines.add(Line.of("The inventory is in doubt: " + Lists.matter(doubt) + " " + doubt.remedy()));
+        }
+        return lines;
+    }
+
+    /** Machines this one gets modules from, or gives modules to. */
+    static Set<AssetTag> others(MachinePlan plan, boolean from) {
+        return plan.moves().stream()
+                .map(from ? Move::from : Move::to)
+                .filter(Station.InSlot.class::isInstance)
+                .map(station -> ((Station.InSlot) station).machine())
+                .filter(tag -> !tag.equals(plan.machine().tag()))
+                .collect(Collectors.toCollection(LinkedHashSet::new));
+    }
+
+    private static Line names(String text, Set<AssetTag> tags) {
+        List<String> parts = new ArrayList<>(List.of(text));
+        for (AssetTag tag : tags) {
+            if (parts.size() > 1) {
+                parts.add(", ");
+            }
+            parts.add(tag.value());
+        }
+        parts.add(".");
+        return Line.of(parts.toArray(String[]::new));
+    }
+
+    private static List<Line> expected(MachinePlan plan) {
+        Operation after = plan.runsAfter();
+        List<Line> lines = new ArrayList<>();
+        lines.add(Line.of("Installed: ", Words.bothUnits(after.installed()),
+                " (now " + plan.runsNow().installed() + ")"));
+        lines.add(Line.of("Usable: ", after.usable().toString(),
+                after.usable().equals(after.installed()) ? "; hardware may keep a small share"
+                        : "; a limit of firmware, processor or operating system"));
+        lines.add(Line.of("Mode: ", after.mode().toString()));
+        lines.add(Line.of("Rate: ", after.rate().map(Object::toString).orElse("not known"),
+                after.rateWhy().isEmpty() ? "" : ". " + after.rateWhy()));
+        if (after.rate().isPresent()) {
+            lines.add(Line.of("Peak bandwidth: ", after.peak().toString()));
+        }
+        lines.add(Line.of("Errors checked and corrected (ECC): ", after.ecc() ? "yes" : "no"));
+        lines.add(Line.of("Target of " + plan.target().map(Target::role).orElse("the role") + ": ",
+                Words.target(plan.target()), "; after the work: " + plan.outcome().text()));
+        return lines;
+    }
+
+    private static List<String> firmware(MachinePlan plan, List<SlotState> after) {
+        List<String> lines = new ArrayList<>();
+        lines.add("Memory in all: " + Words.bothUnits(plan.runsAfter().installed()) + ".");
+        lines.add("By slot: " + after.stream()
+                .filter(state -> state.slot().use() != SlotUse.DEAD)
+                .map(state -> state.slot().label() + " " + (state.content().module().isPresent()
+                        ? state.content().capacity().toString() : state.content().toString()))
+                .collect(Collectors.joining(", ")) + ". Firmware may name slots otherwise than the board's print.");
+        plan.runsAfter().rate().ifPresent(rate -> lines.add(
+                "Rate: %d MT/s; some firmware prints it as %d MHz, or the clock, %d MHz."
+                        .formatted(rate.megatransfers(), rate.megatransfers(), rate.megatransfers() / 2)));
+        lines.add("At the first start it may say that the amount of memory has changed: that is expected.");
+        lines.add("If it shows less, or doesn't start: power off and unplug, seat every new module again, "
+                + "try one at a time; if that doesn't help, put the old modules back and report it.");
+        return lines;
+    }
+
+    private static List<String> sources(Board board) {
+        Set<String> lines = new LinkedHashSet<>();
+        lines.add(board.source().toString());
+        for (BoardFact fact : List.of(BoardFact.SLOTS, BoardFact.CHANNELS, BoardFact.FILL, BoardFact.ACCESS)) {
+            Source source = board.sourceOf(fact);
+            if (!source.equals(board.source())) {
+                lines.add(Words.fact(fact) + ": " + source);
+            }
+        }
+        return List.copyOf(lines);
+    }
+}

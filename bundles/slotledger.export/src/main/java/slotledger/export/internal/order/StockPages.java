@@ -1,0 +1,98 @@
+package slotledger.export.internal.order;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import slotledger.export.PlanBook;
+import slotledger.export.internal.sheet.Look;
+import slotledger.export.internal.sheet.Page;
+import slotledger.export.internal.text.Words;
+import slotledger.model.plan.Purchase;
+import slotledger.model.trade.Offer;
+import slotledger.model.unit.Capacity;
+import slotledger.model.unit.Money;
+
+/** Spares that are bought, and offers that were looked at. */
+final class StockPages {
+
+    private StockPages() {
+    }
+
+    static void spares(PlanBook book, Page page, List<SupplierPage> suppliers) {
+        page.title("Spares and rests of packs");
+        page.note("The policy asks for %d %% spares of each kind bought%s."
+                .formatted(book.plan().policy().sparePercent(),
+                        book.plan().policy().atLeastOneSpare() ? ", at least one" : ""));
+        page.gap();
+        page.header("Supplier", "Part number", "Module", "Spares by policy", "Over, since packs are whole", "Cost");
+        int first = page.rowNumber() + 1;
+        BigDecimal sum = BigDecimal.ZERO;
+        for (SupplierPage supplier : suppliers) {
+            for (Purchase purchase : supplier.purchases()) {
+                if (purchase.spares() + purchase.over() > 0) {
+                    BigDecimal cost = purchase.perPack().amount()
+                            .multiply(BigDecimal.valueOf(purchase.spares() + purchase.over()))
+                            .divide(BigDecimal.valueOf(purchase.offer().packSize()), MathContext.DECIMAL64);
+                    page.next().text(0, purchase.offer().supplier()).text(1, purchase.offer().part())
+                            .text(2, purchase.offer().kind().toString())
+                            .count(3, purchase.spares()).count(4, purchase.over());
+                    page.formula(5, "(%s+%s)*%s".formatted(page.here(3), page.here(4),
+                            supplier.line(purchase).perModule()), cost, Look.MONEY);
+                    sum = sum.add(cost);
+                }
+            }
+        }
+        int last = page.rowNumber();
+        if (last < first) {
+            page.next().text(0, "No module is bought beyond what the machines take.");
+            return;
+        }
+        page.next().text(0, "All", Look.STRONG);
+        page.formula(5, "SUM(" + Page.range(first, last, 5) + ")", sum, Look.MONEY_STRONG);
+    }
+
+    static void considered(PlanBook book, Page page) {
+        Map<String, Integer> bought = new HashMap<>();
+        book.plan().purchases().forEach(purchase ->
+                bought.merge(purchase.offer().id(), purchase.packs(), Integer::sum));
+        page.title("Offers considered");
+        page.note("Every offer that was read, by size and by price of one module at the smallest quantity.");
+        page.gap();
+        page.header("Chosen", "Supplier", "Part number", "Module", "Modules a pack", "Price a pack", "Price a module",
+                "Packs ordered", "Packs in stock", "Delivery, days", "Valid until", "Read from");
+        Comparator<Offer> bySize =
+                Comparator.comparing(offer -> offer.kind().capacity(), Comparator.<Capacity>reverseOrder());
+        List<Offer> offers = book.market().offers().stream()
+                .sorted(bySize
+                        .thenComparing(offer -> Words.brief(offer.kind()))
+                        .thenComparing(StockPages::perModule)
+                        .thenComparing(Offer::id))
+                .toList();
+        for (Offer offer : offers) {
+            int packs = bought.getOrDefault(offer.id(), 0);
+            Money price = offer.steps().get(0).perPack();
+            page.next().text(0, packs > 0 ? "yes" : "no", packs > 0 ? Look.STRONG : Look.TEXT)
+                    .text(1, offer.supplier()).text(2, offer.part()).text(3, offer.kind().toString())
+                    .count(4, offer.packSize());
+            if (price.currency().equals(book.plan().policy().currency())) {
+                page.money(5, price);
+                page.formula(6, page.here(5) + "/" + page.here(4), perModule(offer), Look.MONEY);
+            } else {
+                page.text(5, price.toString()).text(6, "another currency");
+            }
+            page.count(7, packs);
+            offer.stock().ifPresentOrElse(stock -> page.count(8, stock), () -> page.text(8, "not limited"));
+            offer.leadDays().ifPresentOrElse(days -> page.count(9, days), () -> page.text(9, "not known"));
+            page.date(10, offer.validUntil()).text(11, offer.place().toString());
+        }
+        page.filter(12);
+    }
+
+    private static BigDecimal perModule(Offer offer) {
+        return offer.steps().get(0).perPack().amount()
+                .divide(BigDecimal.valueOf(offer.packSize()), MathContext.DECIMAL64);
+    }
+}

@@ -1,0 +1,142 @@
+package slotledger.export.internal.order;
+
+import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import slotledger.export.PlanBook;
+import slotledger.export.internal.sheet.Look;
+import slotledger.export.internal.sheet.Page;
+import slotledger.export.internal.text.Words;
+import slotledger.model.finding.Finding;
+import slotledger.model.plan.Outcome;
+import slotledger.model.plan.Plan;
+import slotledger.model.plan.Purchase;
+import slotledger.model.plan.Spending;
+import slotledger.model.trade.Offer;
+import slotledger.model.unit.Money;
+
+/** The page a reader opens first: what is bought, what it costs, what it brings, how good the plan is. */
+final class SummaryPage {
+
+    private final PlanBook book;
+    private final Page page;
+    private final List<SupplierPage> suppliers;
+
+    SummaryPage(PlanBook book, Page page, List<SupplierPage> suppliers) {
+        this.book = book;
+        this.page = page;
+        this.suppliers = suppliers;
+    }
+
+    void fill() {
+        Plan plan = book.plan();
+        page.title("Memory order: " + plan.title());
+        page.next().text(0, "Prices and offers of").date(1, Optional.of(plan.date()));
+        page.next().text(0, "Currency").text(1, plan.policy().currency().getCurrencyCode() + ", without tax");
+        page.gap();
+        machines(plan);
+        page.gap();
+        spending(plan);
+        page.gap();
+        validity(plan);
+        page.gap();
+        page.section("How good the plan is");
+        Words.optimality(plan.optimality()).forEach(page::across);
+        remarks(plan.remarks());
+    }
+
+    private void machines(Plan plan) {
+        page.section("Machines");
+        line("Machines planned", plan.machines().size());
+        line("On target before the work", Words.onTargetBefore(plan));
+        line("On target after the work", Words.onTargetAfter(plan));
+        line("Machines to open", plan.work().size());
+        for (Outcome outcome : Outcome.values()) {
+            if (plan.count(outcome) > 0) {
+                line("   of all: " + outcome.text(), plan.count(outcome));
+            }
+        }
+        line("Not planned, since a fact is missing (see file work.xlsx)", book.unresolved().size());
+    }
+
+    private void line(String name, long count) {
+        page.next().text(0, name).count(1, count);
+    }
+
+    private void spending(Plan plan) {
+        Spending spending = plan.spending();
+        page.section("Money");
+        page.subheader("Supplier", "Goods", "Delivery", "Total", "Order lines", "Modules");
+        int first = page.rowNumber() + 1;
+        for (SupplierPage supplier : suppliers) {
+            page.next().text(0, supplier.supplier().name());
+            page.formula(1, supplier.goodsCell(), supplier.goods(), Look.MONEY);
+            page.formula(2, supplier.deliveryCell(), supplier.delivery(), Look.MONEY);
+            page.formula(3, supplier.totalCell(), supplier.goods().plus(supplier.delivery()), Look.MONEY);
+            page.count(4, supplier.purchases().size());
+            page.count(5, supplier.purchases().stream().mapToInt(Purchase::modules).sum());
+        }
+        if (suppliers.isEmpty()) {
+            page.next().text(0, "Nothing is bought.").money(1, spending.goods()).money(2, spending.deliveryTotal())
+                    .money(3, spending.payable());
+        }
+        int last = page.rowNumber();
+        page.next().text(0, "To pay to suppliers", Look.STRONG);
+        total(1, first, last, spending.goods());
+        total(2, first, last, spending.deliveryTotal());
+        total(3, first, last, spending.payable());
+        String payable = page.here(3);
+        plan.policy().budget().ifPresent(budget -> budget(budget, spending, payable));
+        page.next().text(0, "Labour, as the policy counts it").money(3, spending.labour());
+        String labour = page.here(3);
+        page.next().text(0, "Cost in all", Look.STRONG);
+        page.formula(3, payable + "+" + labour, spending.total(), Look.MONEY_STRONG);
+    }
+
+    private void total(int column, int first, int last, Money value) {
+        page.formula(column, "SUM(" + Page.range(first, last, column) + ")", value, Look.MONEY_STRONG);
+    }
+
+    private void budget(Money budget, Spending spending, String payable) {
+        page.next().text(0, "Budget for goods and delivery").number(3, budget.amount().doubleValue(), Look.MONEY_INPUT);
+        String cell = page.here(3);
+        Money left = budget.minus(spending.payable());
+        page.next().text(0, "Left of the budget");
+        page.formula(3, cell + "-" + payable, left, Look.MONEY);
+        page.formula(4, "IF(ROUND(" + page.here(3) + ",2)<0,\"over budget\",\"within budget\")",
+                left.minor() < 0 ? "over budget" : "within budget", Look.STRONG);
+    }
+
+    private void validity(Plan plan) {
+        page.section("How long the prices hold");
+        List<Offer> offers = plan.purchases().stream().map(Purchase::offer).toList();
+        if (offers.isEmpty()) {
+            page.across("Nothing is bought.");
+            return;
+        }
+        offers.stream().flatMap(offer -> offer.priceDate().stream()).min(Comparator.naturalOrder())
+                .ifPresent(day -> dated("Oldest price is of", day));
+        offers.stream().flatMap(offer -> offer.validUntil().stream()).min(Comparator.naturalOrder())
+                .ifPresent(day -> dated("All prices hold until", day));
+        long open = offers.stream().filter(offer -> offer.validUntil().isEmpty()).count();
+        if (open > 0) {
+            page.next().text(0, "Order lines without a last day: ask before ordering").count(1, open);
+        }
+        offers.stream().filter(offer -> offer.leadDays().isPresent())
+                .mapToInt(offer -> offer.leadDays().getAsInt()).max()
+                .ifPresent(days -> line("Longest delivery time, days", days));
+    }
+
+    private void dated(String name, LocalDate day) {
+        page.next().text(0, name).date(1, Optional.of(day));
+    }
+
+    private void remarks(List<Finding> remarks) {
+        if (!remarks.isEmpty()) {
+            page.gap();
+            page.section("What a reader must know");
+            remarks.forEach(remark -> page.across(remark.toString()));
+        }
+    }
+}

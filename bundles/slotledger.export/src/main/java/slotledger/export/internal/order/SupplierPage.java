@@ -1,0 +1,179 @@
+package slotledger.export.internal.order;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import slotledger.export.internal.sheet.Book;
+import slotledger.export.internal.sheet.Look;
+import slotledger.export.internal.sheet.Page;
+import slotledger.export.internal.text.Texts;
+import slotledger.model.plan.Purchase;
+import slotledger.model.trade.Offer;
+import slotledger.model.trade.Supplier;
+import slotledger.model.unit.Money;
+
+/** What is ordered of one supplier. Quantities and prices can be changed; all totals follow. */
+final class SupplierPage {
+
+    /** Cells of one line that other sheets refer to. */
+    record Line(String modules, String perModule, String total) {}
+
+    private static final int PACK_SIZE = 3;
+    private static final int PACKS = 4;
+    private static final int MODULES = 5;
+    private static final int PER_PACK = 6;
+    private static final int TOTAL = 7;
+    private static final int PER_MODULE = 8;
+
+    private final Supplier supplier;
+    private final List<Purchase> purchases;
+    private final Money delivery;
+    private final Page page;
+    private final Map<Purchase, Line> lines = new HashMap<>();
+    private String goodsCell;
+    private String deliveryCell;
+    private String totalCell;
+
+    SupplierPage(Book book, Supplier supplier, List<Purchase> purchases, Money delivery) {
+        this.supplier = supplier;
+        this.purchases = purchases;
+        this.delivery = delivery;
+        this.page = book.page("Order " + supplier.name(), 7, 20, 40, 10, 9, 10, 14, 15, 14, 10, 11, 12, 12, 26);
+        fill();
+    }
+
+    Line line(Purchase purchase) {
+        return lines.get(purchase);
+    }
+
+    Supplier supplier() {
+        return supplier;
+    }
+
+    List<Purchase> purchases() {
+        return purchases;
+    }
+
+    Money goods() {
+        return purchases.stream().map(Purchase::total).reduce(Money.zero(delivery.currency()), Money::plus);
+    }
+
+    Money delivery() {
+        return delivery;
+    }
+
+    String goodsCell() {
+        return page.outside(goodsCell);
+    }
+
+    String deliveryCell() {
+        return page.outside(deliveryCell);
+    }
+
+    String totalCell() {
+        return page.outside(totalCell);
+    }
+
+    private void fill() {
+        page.title("Order to " + supplier.name());
+        page.note("Prices without tax. Cells with a thick border may be changed: lines, totals and the other sheets "
+                + "follow. Another price step is not chosen by itself: see the last column.");
+        page.gap();
+        page.header("Line", "Part number", "Module", "Modules a pack", "Packs", "Modules", "Price a pack",
+                "Line total", "Price a module", "Packs in stock", "Delivery, days", "Price of", "Valid until",
+                "Price steps");
+        int first = page.rowNumber() + 1;
+        for (Purchase purchase : purchases) {
+            write(purchase);
+        }
+        totals(first, page.rowNumber());
+    }
+
+    private void write(Purchase purchase) {
+        Offer offer = purchase.offer();
+        page.next()
+                .count(0, lines.size() + 1)
+                .text(1, offer.part())
+                .text(2, offer.kind().toString())
+                .count(PACK_SIZE, offer.packSize())
+                .number(PACKS, purchase.packs(), Look.COUNT_INPUT);
+        page.formula(MODULES, page.here(PACK_SIZE) + "*" + page.here(PACKS),
+                BigDecimal.valueOf(purchase.modules()), Look.COUNT);
+        page.number(PER_PACK, purchase.perPack().amount().doubleValue(), Look.MONEY_INPUT);
+        page.formula(TOTAL, page.here(PACKS) + "*" + page.here(PER_PACK), purchase.total(), Look.MONEY);
+        BigDecimal perModule = purchase.perPack().amount()
+                .divide(BigDecimal.valueOf(offer.packSize()), MathContext.DECIMAL64);
+        page.formula(PER_MODULE, page.here(PER_PACK) + "/" + page.here(PACK_SIZE), perModule, Look.MONEY);
+        if (offer.stock().isPresent()) {
+            page.count(9, offer.stock().getAsInt());
+        } else {
+            page.text(9, "not limited");
+        }
+        if (offer.leadDays().isPresent()) {
+            page.count(10, offer.leadDays().getAsInt());
+        } else {
+            page.text(10, "not known");
+        }
+        page.date(11, offer.priceDate()).date(12, offer.validUntil()).text(13, steps(offer));
+        lines.put(purchase, new Line(page.outside(page.here(MODULES)), page.outside(page.here(PER_MODULE)),
+                page.outside(page.here(TOTAL))));
+    }
+
+    private void totals(int first, int last) {
+        page.next().text(TOTAL - 1, "Goods", Look.STRONG);
+        String packs = "SUM(" + Page.range(first, last, MODULES) + ")";
+        int modules = purchases.stream().mapToInt(Purchase::modules).sum();
+        page.formula(MODULES, packs, BigDecimal.valueOf(modules), Look.COUNT_STRONG);
+        String modulesCell = page.here(MODULES);
+        page.formula(TOTAL, "SUM(" + Page.range(first, last, TOTAL) + ")", goods(), Look.MONEY_STRONG);
+        goodsCell = page.here(TOTAL);
+
+        int terms = page.rowNumber() + 5;
+        String charge = Page.at(terms, TOTAL);
+        String freeFrom = Page.at(terms + 1, TOTAL);
+        String minimum = Page.at(terms + 2, TOTAL);
+        page.next().text(TOTAL - 1, "Delivery", Look.STRONG);
+        page.formula(TOTAL,
+                "IF(%4$s=0,0,IF(AND(ISNUMBER(%2$s),%1$s>=%2$s),0,%3$s))"
+                        .formatted(goodsCell, freeFrom, charge, modulesCell),
+                delivery, Look.MONEY);
+        deliveryCell = page.here(TOTAL);
+        page.next().text(TOTAL - 1, "Total", Look.STRONG);
+        page.formula(TOTAL, goodsCell + "+" + deliveryCell, goods().plus(delivery), Look.MONEY_STRONG);
+        totalCell = page.here(TOTAL);
+
+        page.gap();
+        page.section("Terms of the supplier");
+        Money nothing = Money.zero(delivery.currency());
+        page.next().text(2, "Charge for one delivery");
+        page.number(TOTAL, supplier.shipping().orElse(nothing).amount().doubleValue(), Look.MONEY_INPUT);
+        term("Delivery is free from an order value of", supplier.freeFrom(), "never");
+        term("Smallest order value", supplier.minimum(), "none");
+        page.next().text(2, "Is the order large enough?");
+        boolean enough = supplier.minimum().map(least -> goods().compareTo(least) >= 0).orElse(true);
+        page.formula(TOTAL, "IF(AND(ISNUMBER(%1$s),%2$s<%1$s),\"no\",\"yes\")".formatted(minimum, goodsCell),
+                enough ? "yes" : "no", Look.STRONG);
+    }
+
+    private void term(String name, Optional<Money> value, String otherwise) {
+        page.next().text(2, name);
+        if (value.isPresent()) {
+            page.number(TOTAL, value.get().amount().doubleValue(), Look.MONEY_INPUT);
+        } else {
+            page.text(TOTAL, otherwise);
+        }
+    }
+
+    private static String steps(Offer offer) {
+        if (offer.steps().size() == 1) {
+            return "one price for any quantity";
+        }
+        return offer.steps().stream()
+                .map(step -> "from " + Texts.count(step.fromPacks(), "pack", "packs") + " " + step.perPack())
+                .collect(Collectors.joining("; "));
+    }
+}

@@ -1,0 +1,120 @@
+package slotledger.export.internal.sheet;
+
+import java.util.Currency;
+import java.util.HashMap;
+import java.util.Map;
+import org.apache.poi.ss.usermodel.BorderStyle;
+import org.apache.poi.ss.usermodel.FillPatternType;
+import org.apache.poi.ss.usermodel.HorizontalAlignment;
+import org.apache.poi.ss.usermodel.VerticalAlignment;
+import org.apache.poi.xssf.usermodel.XSSFCellStyle;
+import org.apache.poi.xssf.usermodel.XSSFColor;
+import org.apache.poi.xssf.usermodel.XSSFFont;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+
+/** The styles of one workbook, each made once. */
+final class Looks {
+
+    private static final byte[] HEADER_GROUND = {(byte) 0xE3, (byte) 0xE6, (byte) 0xEA};
+    private static final byte[] BLACK = {0, 0, 0};
+    private static final byte[] RULE = {(byte) 0xD0, (byte) 0xD0, (byte) 0xD0};
+    private static final byte[] INPUT_GROUND = {(byte) 0xFF, (byte) 0xF8, (byte) 0xDC};
+
+    private final XSSFWorkbook workbook;
+    private final String moneyFormat;
+    private final Map<Look, XSSFCellStyle> plain = new HashMap<>();
+    private final Map<Look, XSSFCellStyle> quoted = new HashMap<>();
+
+    Looks(XSSFWorkbook workbook, Currency currency) {
+        this.workbook = workbook;
+        int digits = currency.getDefaultFractionDigits();
+        String number = digits > 0 ? "#,##0." + "0".repeat(digits) : "#,##0";
+        String code = "\"" + currency.getCurrencyCode() + "\" ";
+        this.moneyFormat = code + number + ";-" + code + number;
+    }
+
+    XSSFCellStyle get(Look look) {
+        return plain.computeIfAbsent(look, this::make);
+    }
+
+    /** The same for a text that would look like a formula if someone typed it again. */
+    XSSFCellStyle quoted(Look look) {
+        return quoted.computeIfAbsent(look, wanted -> {
+            XSSFCellStyle style = make(wanted);
+            style.setQuotePrefixed(true);
+            return style;
+        });
+    }
+
+    private XSSFCellStyle make(Look look) {
+        XSSFCellStyle style = workbook.createCellStyle();
+        style.setVerticalAlignment(VerticalAlignment.TOP);
+        style.setFont(font(look));
+        switch (look) {
+            case TITLE, SECTION, NOTE -> style.setWrapText(false);
+            case HEADER -> {
+                style.setAlignment(HorizontalAlignment.LEFT);
+                style.setIndention((short) 1);
+                style.setWrapText(true);
+                style.setVerticalAlignment(VerticalAlignment.CENTER);
+                ground(style, HEADER_GROUND);
+                style.setBorderBottom(BorderStyle.MEDIUM);
+            }
+            case TEXT, STRONG -> {
+                style.setWrapText(true);
+                rule(style);
+                style.setAlignment(HorizontalAlignment.LEFT);
+                style.setIndention((short) 1);
+            }
+            case COUNT, COUNT_STRONG, COUNT_INPUT -> number(style, "#,##0", look == Look.COUNT_STRONG);
+            case MONEY, MONEY_STRONG, MONEY_INPUT -> number(style, moneyFormat, look == Look.MONEY_STRONG);
+            case DATE -> {
+                number(style, "yyyy-mm-dd", false);
+                style.setAlignment(HorizontalAlignment.LEFT);
+                style.setIndention((short) 1);
+            }
+        }
+        if (look == Look.COUNT_INPUT || look == Look.MONEY_INPUT) {
+            ground(style, INPUT_GROUND);
+            style.setBorderBottom(BorderStyle.MEDIUM);
+            style.setBottomBorderColor(new XSSFColor(BLACK, null));
+            style.setBorderTop(BorderStyle.MEDIUM);
+            style.setBorderLeft(BorderStyle.MEDIUM);
+            style.setBorderRight(BorderStyle.MEDIUM);
+        }
+        return style;
+    }
+
+    private void number(XSSFCellStyle style, String format, boolean total) {
+        style.setDataFormat(workbook.createDataFormat().getFormat(format));
+        style.setAlignment(HorizontalAlignment.RIGHT);
+        if (total) {
+            style.setBorderBottom(BorderStyle.THIN);
+            style.setBorderTop(BorderStyle.THIN);
+        } else {
+            rule(style);
+        }
+    }
+
+    private static void rule(XSSFCellStyle style) {
+        style.setBorderBottom(BorderStyle.THIN);
+        style.setBottomBorderColor(new XSSFColor(RULE, null));
+    }
+
+    private static void ground(XSSFCellStyle style, byte[] rgb) {
+        style.setFillForegroundColor(new XSSFColor(rgb, null));
+        style.setFillPattern(FillPatternType.SOLID_FOREGROUND);
+    }
+
+    private XSSFFont font(Look look) {
+        XSSFFont font = workbook.createFont();
+        font.setFontName("Liberation Sans");
+        font.setFontHeightInPoints((short) (look == Look.TITLE ? 16 : look == Look.SECTION ? 12 : 10));
+        font.setBold(switch (look) {
+            case TITLE, SECTION, HEADER, STRONG, COUNT_STRONG, MONEY_STRONG -> true;
+            case NOTE, TEXT, COUNT, COUNT_INPUT, MONEY, MONEY_INPUT, DATE -> false;
+        });
+        font.setItalic(look == Look.NOTE);
+        return font;
+    }
+}

@@ -1,0 +1,144 @@
+package slotledger.export.internal.text;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import slotledger.export.PlanBook;
+import slotledger.model.board.BoardFact;
+import slotledger.model.machine.SlotContent;
+import slotledger.model.module.ModuleKind;
+import slotledger.model.plan.Obstacle;
+import slotledger.model.plan.Optimality;
+import slotledger.model.plan.Outcome;
+import slotledger.model.plan.Plan;
+import slotledger.model.plan.Purchase;
+import slotledger.model.plan.Station;
+import slotledger.model.trade.Offer;
+import slotledger.model.trade.Target;
+import slotledger.model.unit.Capacity;
+import slotledger.model.verdict.Operation;
+import slotledger.model.verdict.Reason;
+
+/** Sentences and names that several files share, so that they say the same. */
+public final class Words {
+
+    private Words() {
+    }
+
+    /** "8 GB DDR4-2666": enough to tell modules of one order apart at a glance. */
+    public static String brief(ModuleKind kind) {
+        StringBuilder line = new StringBuilder(kind.capacity().toString());
+        kind.generation().ifPresent(known -> line.append(' ').append(known.text()));
+        kind.rate().ifPresent(known ->
+                line.append(kind.generation().isPresent() ? "-" + known.megatransfers() : " " + known));
+        return line.toString();
+    }
+
+    public static String brief(SlotContent content) {
+        return content.module().map(Words::brief).orElseGet(content::toString);
+    }
+
+    /** Where something is or goes: "order from S, part P", "shelf", "machine X, slot Y", "disposal". */
+    public static String station(Station station, PlanBook book) {
+        if (station instanceof Station.InSlot slot) {
+            return "machine " + slot.machine() + ", slot " + slot.slot();
+        }
+        if (station instanceof Station.FromOrder order) {
+            return offer(order.offer(), book)
+                    .map(offer -> "order from " + offer.supplier() + ", part " + offer.part())
+                    .orElse("order " + order.offer());
+        }
+        return station instanceof Station.OnShelf ? "shelf" : "disposal";
+    }
+
+    public static Optional<Offer> offer(String id, PlanBook book) {
+        return book.plan().purchases().stream()
+                .map(Purchase::offer)
+                .filter(offer -> offer.id().equals(id))
+                .findFirst()
+                .or(() -> book.market().offers().stream().filter(offer -> offer.id().equals(id)).findFirst());
+    }
+
+    /** "16 GB, all channels together, ECC, at least 2400 MT/s". */
+    public static String target(Optional<Target> target) {
+        return target.map(wanted -> {
+            StringBuilder line = new StringBuilder(wanted.capacity().toString());
+            line.append(wanted.sameChannels() ? ", all channels together" : "");
+            line.append(wanted.ecc() ? ", ECC" : "");
+            wanted.rate().ifPresent(rate -> line.append(", at least ").append(rate));
+            return line.toString();
+        }).orElse("none");
+    }
+
+    /** "16 GB, dual channel, 2666 MT/s". */
+    public static String operation(Operation operation) {
+        StringBuilder line = new StringBuilder(operation.installed().toString());
+        if (!operation.usable().equals(operation.installed())) {
+            line.append(" (").append(operation.usable()).append(" usable)");
+        }
+        line.append(", ").append(operation.mode());
+        line.append(", ").append(operation.rate().map(Object::toString).orElse("rate not known"));
+        return line.append(operation.ecc() ? ", ECC" : "").toString();
+    }
+
+    /** "16 GB (16384 MB)": firmware prints one or the other. */
+    public static String bothUnits(Capacity capacity) {
+        return capacity.kibibytes() >= 1024 * 1024 && capacity.kibibytes() % 1024 == 0
+                ? capacity + " (" + capacity.mebibytes() + " MB)"
+                : capacity.toString();
+    }
+
+    public static long onTargetBefore(Plan plan) {
+        return plan.count(Outcome.ON_TARGET) + plan.count(Outcome.DONOR);
+    }
+
+    public static long onTargetAfter(Plan plan) {
+        return onTargetBefore(plan) + plan.count(Outcome.REACHES_TARGET);
+    }
+
+    /** How far from the best plan this one can be, as sentences. */
+    public static List<String> optimality(Optimality proof) {
+        List<String> lines = new ArrayList<>();
+        if (proof.weightBound() == proof.weightOnTarget()) {
+            lines.add("Proven: no plan brings more weighted machines to their targets than this one does (%d)."
+                    .formatted(proof.weightOnTarget()));
+        } else {
+            lines.add("Not proven best: this plan brings a weight of %d to target; the most any plan could bring is %d."
+                    .formatted(proof.weightOnTarget(), proof.weightBound()));
+        }
+        if (proof.costBound().equals(proof.cost())) {
+            lines.add("Proven: no plan that does as much costs less than %s for goods, delivery and labour."
+                    .formatted(proof.cost()));
+        } else {
+            BigDecimal percent = proof.costGap().movePointRight(2).setScale(2, RoundingMode.UP);
+            lines.add("This plan costs %s for goods, delivery and labour; one that does as much can't cost less than "
+                    .formatted(proof.cost()) + proof.costBound()
+                    + ", so at most %s %% could be saved.".formatted(percent.toPlainString()));
+        }
+        if (proof.cut()) {
+            lines.add("The search was stopped early on request; a better plan may exist within these bounds.");
+        }
+        lines.addAll(proof.limits());
+        lines.add("Found by: " + proof.solver() + ".");
+        return List.copyOf(lines);
+    }
+
+    /** Why a machine isn't on target, with the reasons of the rules and their sources. */
+    public static String obstacle(Obstacle obstacle) {
+        StringBuilder text = new StringBuilder(obstacle.message());
+        for (Reason reason : obstacle.reasons()) {
+            text.append(' ').append(reason.sentence());
+            String source = reason.source().toString();
+            text.append(source.isEmpty() ? "" : " [" + source + "]");
+        }
+        return text.toString();
+    }
+
+    /** "fill order", as a sheet names a fact. */
+    public static String fact(BoardFact fact) {
+        return fact.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
+}

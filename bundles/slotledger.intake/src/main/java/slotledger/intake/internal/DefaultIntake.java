@@ -1,0 +1,135 @@
+package slotledger.intake.internal;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import org.osgi.service.component.annotations.Activate;
+import org.osgi.service.component.annotations.Component;
+import org.osgi.service.component.annotations.Reference;
+import org.osgi.service.component.annotations.ReferenceCardinality;
+import org.osgi.service.component.annotations.ReferencePolicyOption;
+import slotledger.intake.Intake;
+import slotledger.intake.IntakeException;
+import slotledger.intake.Reading;
+import slotledger.intake.internal.fleet.FleetMerger;
+import slotledger.intake.internal.fleet.SpreadsheetInventory;
+import slotledger.intake.internal.offer.MarketMerger;
+import slotledger.intake.internal.offer.SpreadsheetOffers;
+import slotledger.intake.internal.policy.PolicyReader;
+import slotledger.intake.internal.report.FindingsWorkbook;
+import slotledger.intake.internal.sheet.SheetFile;
+import slotledger.intake.internal.sheet.SheetFiles;
+import slotledger.intake.internal.shelf.ShelfReader;
+import slotledger.intake.internal.table.Mapping;
+import slotledger.intake.internal.template.Templates;
+import slotledger.intake.internal.value.Doubt;
+import slotledger.intake.internal.value.ModuleReading;
+import slotledger.intake.internal.value.ModuleText;
+import slotledger.intake.spi.InventoryReader;
+import slotledger.intake.spi.OfferSource;
+import slotledger.model.finding.Finding;
+import slotledger.model.module.ModuleKind;
+import slotledger.model.observed.ObservedFleet;
+import slotledger.model.source.Place;
+import slotledger.model.task.Progress;
+import slotledger.model.trade.Market;
+import slotledger.model.trade.Policy;
+import slotledger.model.trade.Shelf;
+
+/** Hands each file to the reader that knows its kind, and joins what they say. */
+@Component
+public final class DefaultIntake implements Intake {
+
+    private final List<InventoryReader> inventories;
+    private final List<OfferSource> offers;
+    private final SheetFile sheets = new SheetFiles();
+
+    /** Readers come in the order of the service registry, lowest ranking first. */
+    @Activate
+    public DefaultIntake(
+            @Reference(cardinality = ReferenceCardinality.AT_LEAST_ONE, policyOption = ReferencePolicyOption.GREEDY)
+                    List<InventoryReader> inventories,
+            @Reference(cardinality = ReferenceCardinality.AT_LEAST_ONE, policyOption = ReferencePolicyOption.GREEDY)
+                    List<OfferSource> offers) {
+        this.inventories = reversed(inventories);
+        this.offers = reversed(offers);
+    }
+
+    /** With our own readers only, for use without a framework. */
+    public static DefaultIntake plain() {
+        return new DefaultIntake(List.of(new SpreadsheetInventory()), List.of(new SpreadsheetOffers()));
+    }
+
+    private static <T> List<T> reversed(List<T> lowestFirst) {
+        List<T> highestFirst = new ArrayList<>(lowestFirst);
+        Collections.reverse(highestFirst);
+        return List.copyOf(highestFirst);
+    }
+
+    @Override
+    public Reading<ObservedFleet> readFleet(List<Path> files, Optional<Path> mapping, Progress progress)
+            throws IntakeException {
+        Mapping known = mapping.isPresent() ? Mapping.read(mapping.get()) : Mapping.NONE;
+        FleetMerger merger = new FleetMerger();
+        merger.add(known.findings());
+        for (Path file : files) {
+            progress.check();
+            InventoryReader reader = inventories.stream().filter(candidate -> candidate.canRead(file)).findFirst()
+                    .orElseThrow(() -> unknownKind(file, "an inventory as .xlsx, .xls or .csv"));
+            merger.add(reader.read(file, mapping, progress));
+        }
+        merger.add(known.unused(merger.uses()));
+        return merger.merged();
+    }
+
+    @Override
+    public Reading<Market> readOffers(List<Path> files, Progress progress) throws IntakeException {
+        MarketMerger merger = new MarketMerger();
+        for (Path file : files) {
+            progress.check();
+            OfferSource source = offers.stream().filter(candidate -> candidate.canRead(file)).findFirst()
+                    .orElseThrow(() -> unknownKind(file, "offers as .xlsx, .xls or .csv"));
+            merger.add(source.read(file, progress));
+        }
+        return merger.merged();
+    }
+
+    private static IntakeException unknownKind(Path file, String expected) {
+        return new IntakeException(Doubt.error("unknown-kind-of-file", "No reader knows this kind of file.", expected,
+                "Save it as one of these, or add a reader for it.")
+                .at(Place.ofFile(String.valueOf(file.getFileName())), ""), null);
+    }
+
+    @Override
+    public Reading<Shelf> readShelf(List<Path> files, Progress progress) throws IntakeException {
+        return new ShelfReader(sheets).read(files, progress);
+    }
+
+    @Override
+    public Reading<Policy> readPolicy(Path file) throws IntakeException {
+        return new PolicyReader(sheets).read(file);
+    }
+
+    @Override
+    public Reading<Optional<ModuleKind>> readModule(String text) {
+        ModuleReading reading = ModuleText.read(text, Optional.empty());
+        List<Doubt> doubts = new ArrayList<>(reading.doubts());
+        Optional<ModuleKind> kind = reading.facts().kind(doubts);
+        if (!reading.rest().isEmpty()) {
+            doubts.add(reading.restDoubt());
+        }
+        return new Reading<>(kind, List.of(), doubts.stream().map(doubt -> doubt.at(Place.NOWHERE, text)).toList());
+    }
+
+    @Override
+    public void writeFindings(List<Path> files, List<Finding> findings, Path target) throws IntakeException {
+        new FindingsWorkbook(sheets).write(files, findings, target);
+    }
+
+    @Override
+    public List<Path> writeTemplates(Path folder) throws IntakeException {
+        return new Templates().write(folder);
+    }
+}

@@ -1,0 +1,144 @@
+package slotledger.intake.internal.offer;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import slotledger.intake.internal.fleet.ModuleSize;
+import slotledger.intake.internal.sheet.Cell;
+import slotledger.intake.internal.table.Column;
+import slotledger.intake.internal.table.Field;
+import slotledger.intake.internal.table.TableRow;
+import slotledger.intake.internal.value.CapacityUnit;
+import slotledger.intake.internal.value.Doubt;
+import slotledger.intake.internal.value.Facts;
+import slotledger.intake.internal.value.ModuleReading;
+import slotledger.intake.internal.value.ModuleText;
+import slotledger.intake.internal.value.Words;
+import slotledger.model.finding.Finding;
+import slotledger.model.finding.Severity;
+import slotledger.model.module.ModuleKind;
+
+/** Reads what kind of module a row of a price or shelf list is about, from one text column, from several, or both. */
+public final class KindReader {
+
+    private static final List<Field> COLUMNS = List.of(Field.MODULE, Field.CAPACITY, Field.GENERATION, Field.FORM,
+            Field.RATE, Field.ECC, Field.BUFFERING, Field.ORGANISATION, Field.RANKS, Field.CHIP_WIDTH, Field.CHIP_SIZE,
+            Field.VOLTAGE, Field.LATENCY);
+
+    private final Consumer<Finding> findings;
+
+    public KindReader(Consumer<Finding> findings) {
+        this.findings = findings;
+    }
+
+    /**
+     * What a row says of a module.
+     *
+     * @param kind  what was understood
+     * @param count how many modules the text counts, 1 where it doesn't
+     */
+    public record Read(ModuleKind kind, int count) {}
+
+    /** The kind; empty, with a finding of the row, where it is not clear enough to buy or use. */
+    public Optional<Read> read(TableRow row) {
+        Facts facts = new Facts();
+        int count = 1;
+        boolean usable = true;
+        for (Field field : COLUMNS) {
+            Optional<Column> column = row.table().column(field);
+            String text = row.text(field);
+            if (column.isEmpty() || text.isEmpty() || field != Field.ECC && Words.sayNothing(text)) {
+                continue;
+            }
+            if (row.cell(field).orElseThrow().type() == Cell.Type.DATE) {
+                findings.accept(Doubt.warning("date-for-number",
+                        "A date stands here; the spreadsheet program may have made "
+                        + "it of something else.", "a fact about the module",
+                                "Format the column as text and type it again.")
+                        .at(row.place(column.get()), text));
+                continue;
+            }
+            ModuleReading reading = ModuleText.read(worded(field, text), unit(field, column.get()));
+            facts = facts.and(reading.facts());
+            count = Math.max(count, reading.count());
+            usable &= report(row, field, column.get(), reading);
+        }
+        return usable ? kind(row, facts, count) : Optional.empty();
+    }
+
+    private static Optional<CapacityUnit> unit(Field field, Column column) {
+        return field == Field.CAPACITY || field == Field.MODULE ? column.unit() : Optional.empty();
+    }
+
+    /** Gives a bare value of a column the word that the heading stands for. */
+    private static String worded(Field field, String text) {
+        boolean number = text.matches("\\d+([.,]\\d+)?");
+        return switch (field) {
+            case RATE -> number ? text + " MT/s" : text;
+            case RANKS -> number ? text + " ranks" : text;
+            case CHIP_WIDTH -> number ? "x" + text : text;
+            case CHIP_SIZE -> number ? text + " Gbit" : text;
+            case VOLTAGE -> number ? text + " V" : text;
+            case LATENCY -> number ? "CL" + text : text;
+            case ECC -> Words.decide(text).map(yes -> yes ? "ECC" : "non-ECC")
+                    .orElse(Words.sayNothing(text) ? "" : text);
+            case BUFFERING -> Words.decide(text).map(yes -> yes ? "registered" : "unbuffered").orElse(text);
+            default -> text;
+        };
+    }
+
+    private boolean report(TableRow row, Field field, Column column, ModuleReading reading) {
+        boolean usable = true;
+        for (Doubt doubt : reading.doubts()) {
+            findings.accept(doubt.at(row.place(column), row.text(column)));
+            usable &= doubt.severity() != Severity.ERROR;
+        }
+        if (!reading.rest().isEmpty() && field != Field.MODULE) {
+            findings.accept(reading.restDoubt().at(row.place(column), row.text(column)));
+        }
+        return usable;
+    }
+
+    private Optional<Read> kind(TableRow row, Facts facts, int count) {
+        Field at = row.table().has(Field.MODULE) ? Field.MODULE : Field.CAPACITY;
+        List<Doubt> doubts = new ArrayList<>();
+        Optional<ModuleKind> kind = facts.kind(doubts);
+        kind.flatMap(ModuleSize::check).ifPresent(doubts::add);
+        doubts.forEach(doubt -> findings.accept(doubt.at(row.place(at), row.text(at))));
+        if (kind.isEmpty() || kind.get().generation().isEmpty()) {
+            findings.accept(Doubt.error("module-not-understood", kind.isEmpty()
+                    ? "It is not clear what the capacity of the module is; the row was left out."
+                    : "It is not clear of which type (DDR3, DDR4 ...) the module is; the row was left out.",
+                    "a text such as 8GB 1Rx8 PC4-2666V-U, or columns for capacity and type",
+                    "Complete the row.").at(row.place(at), row.text(at)));
+            return Optional.empty();
+        }
+        if (ModuleSize.isImpossible(kind.get())) {
+            return Optional.empty();
+        }
+        unknown(row, kind.get(), at);
+        return Optional.of(new Read(kind.get(), count));
+    }
+
+    private void unknown(TableRow row, ModuleKind kind, Field at) {
+        List<String> missing = new ArrayList<>();
+        if (kind.form().isEmpty()) {
+            missing.add("form (DIMM or SO-DIMM)");
+        }
+        if (kind.errorCheck().isEmpty()) {
+            missing.add("ECC or not");
+        }
+        if (kind.buffering().isEmpty()) {
+            missing.add("registered or unbuffered");
+        }
+        if (kind.rate().isEmpty()) {
+            missing.add("rate");
+        }
+        if (!missing.isEmpty()) {
+            findings.accept(Doubt.note("facts-missing", "Not stated: " + String.join(", ", missing)
+                    + "; a module is only planned where nothing hangs on that.", "all facts of the module",
+                    "Ask the supplier or read the label.").at(row.place(at), row.text(at)));
+        }
+    }
+}

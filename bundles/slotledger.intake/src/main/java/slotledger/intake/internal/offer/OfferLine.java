@@ -1,0 +1,26 @@
+package slotledger.intake.internal.offer;
+
+import java.time.LocalDate;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.SortedMap;
+import slotledger.intake.internal.table.TableRow;
+import slotledger.model.module.ModuleKind;
+import slotledger.model.unit.Money;
+
+/**
+ * One row of an offer; rows of the same supplier and part are price steps of one offer.
+ *
+ * @param prices price of one pack by the quantity it holds from
+ */
+record OfferLine(
+        TableRow row,
+        String supplier,
+        String part,
+        ModuleKind kind,
+        int packSize,
+        SortedMap<Integer, Money> prices,
+        OptionalInt stock,
+        OptionalInt leadDays,
+        Optional<LocalDate> priceDate,
+        Optional<LocalDate> validUntil) {}

@@ -1,0 +1,63 @@
+package slotledger.intake.internal.policy;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Consumer;
+import slotledger.intake.internal.value.Doubt;
+import slotledger.model.finding.Finding;
+import slotledger.model.source.Place;
+
+/** What a policy file says, sorted by key but not yet understood; the same for text files and spreadsheets. */
+final class PolicyDraft {
+
+    /** What was written, and where. */
+    record Entry(String text, Place place) {}
+
+    /** One target. */
+    record TargetDraft(Map<PolicyKey, Entry> entries, Place place) {}
+
+    final Map<PolicyKey, Entry> settings = new EnumMap<>(PolicyKey.class);
+    final List<TargetDraft> targets = new ArrayList<>();
+    final Map<String, Entry> costCentres = new LinkedHashMap<>();
+    final Map<PolicyKey, List<Entry>> leaveAlone = new EnumMap<>(PolicyKey.class);
+
+    private final Consumer<Finding> findings;
+
+    PolicyDraft(Consumer<Finding> findings) {
+        this.findings = findings;
+    }
+
+    void set(PolicyKey key, Entry entry) {
+        Entry before = settings.putIfAbsent(key, entry);
+        if (before != null) {
+            twice(key.text(), before, entry);
+        }
+    }
+
+    void costCentre(String name, Entry entry) {
+        Entry before = costCentres.putIfAbsent(name, entry);
+        if (before != null) {
+            twice("the budget of " + name, before, entry);
+        }
+    }
+
+    void leave(PolicyKey kind, Entry entry) {
+        leaveAlone.computeIfAbsent(kind, key -> new ArrayList<>()).add(entry);
+    }
+
+    void report(Doubt doubt, Entry entry) {
+        findings.accept(doubt.at(entry.place(), entry.text()));
+    }
+
+    void report(Doubt doubt, Place place, String seen) {
+        findings.accept(doubt.at(place, seen));
+    }
+
+    private void twice(String what, Entry before, Entry entry) {
+        report(Doubt.error("key-twice", "%s stands already at %s; the first counts.".formatted(what, before.place()),
+                "every key once", "Delete one of them."), entry);
+    }
+}

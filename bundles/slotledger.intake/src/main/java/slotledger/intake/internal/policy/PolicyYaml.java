@@ -1,0 +1,182 @@
+package slotledger.intake.internal.policy;
+
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import org.snakeyaml.engine.v2.api.LoadSettings;
+import org.snakeyaml.engine.v2.api.lowlevel.Compose;
+import org.snakeyaml.engine.v2.exceptions.Mark;
+import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
+import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
+import org.snakeyaml.engine.v2.nodes.MappingNode;
+import org.snakeyaml.engine.v2.nodes.Node;
+import org.snakeyaml.engine.v2.nodes.NodeTuple;
+import org.snakeyaml.engine.v2.nodes.ScalarNode;
+import org.snakeyaml.engine.v2.nodes.SequenceNode;
+import slotledger.intake.IntakeException;
+import slotledger.intake.internal.policy.PolicyDraft.Entry;
+import slotledger.intake.internal.policy.PolicyDraft.TargetDraft;
+import slotledger.intake.internal.policy.PolicyKey.Section;
+import slotledger.intake.internal.value.Doubt;
+import slotledger.model.source.Place;
+
+/** Reads a policy from a small YAML text. */
+final class PolicyYaml {
+
+    private final String file;
+    private final PolicyDraft draft;
+
+    PolicyYaml(String file, PolicyDraft draft) {
+        this.file = file;
+        this.draft = draft;
+    }
+
+    void read(String text) throws IntakeException {
+        Optional<Node> root;
+        try {
+            root = new Compose(LoadSettings.builder().setLabel(file).build()).composeString(text);
+        } catch (MarkedYamlEngineException e) {
+            Place place = e.getProblemMark().map(this::place).orElse(Place.ofFile(file));
+            throw unreadable(place, e.getProblem(), e);
+        } catch (YamlEngineException e) {
+            throw unreadable(Place.ofFile(file), e.getMessage(), e);
+        }
+        if (root.isEmpty() || !(root.get() instanceof MappingNode mapping)) {
+            throw unreadable(Place.ofFile(file), "it has no keys", null);
+        }
+        for (NodeTuple tuple : mapping.getValue()) {
+            top(key(tuple), tuple.getKeyNode(), tuple.getValueNode());
+        }
+    }
+
+    private static IntakeException unreadable(Place place, String problem, Exception cause) {
+        return new IntakeException(Doubt.error("policy-not-readable",
+                "The policy can't be read: %s.".formatted(problem),
+                "lines such as \"budget: 12000\"", "Compare the line with the template of the policy.").at(place, ""),
+                        cause);
+    }
+
+    private void top(String key, Node keyNode, Node value) {
+        Optional<PolicyKey> setting = PolicyKey.of(Section.SETTINGS, key);
+        Optional<Section> section = Section.of(key);
+        if (setting.isPresent() && value instanceof ScalarNode scalar) {
+            draft.set(setting.get(), entry(scalar));
+        } else if (section.isEmpty()) {
+            unknown(Section.SETTINGS, key, keyNode);
+        } else {
+            switch (section.get()) {
+                case SETTINGS -> wrong(value, "its keys belong at the start of a line of their own");
+                case TARGETS -> targets(value);
+                case COST_CENTRES -> costCentres(value);
+                case LEAVE_ALONE -> leaveAlone(value);
+                case LABOUR -> group("labour ", value);
+                case SPARES -> group("spares ", value);
+            }
+        }
+    }
+
+    /** "labour:" with "per machine:" below it is "labour per machine". */
+    private void group(String prefix, Node value) {
+        if (!(value instanceof MappingNode mapping)) {
+            wrong(value, "keys such as \"%sper machine\" or \"percent\" below it".formatted(prefix));
+            return;
+        }
+        for (NodeTuple tuple : mapping.getValue()) {
+            Optional<PolicyKey> key = PolicyKey.of(Section.SETTINGS, prefix + key(tuple));
+            if (key.isPresent() && tuple.getValueNode() instanceof ScalarNode scalar) {
+                draft.set(key.get(), entry(scalar));
+            } else {
+                unknown(Section.SETTINGS, prefix + key(tuple), tuple.getKeyNode());
+            }
+        }
+    }
+
+    private void targets(Node value) {
+        if (!(value instanceof SequenceNode list)) {
+            wrong(value, "a list, each target beginning with \"- role:\"");
+            return;
+        }
+        for (Node item : list.getValue()) {
+            if (!(item instanceof MappingNode mapping)) {
+                wrong(item, "a target beginning with \"- role:\"");
+                continue;
+            }
+            TargetDraft target = new TargetDraft(new EnumMap<>(PolicyKey.class), place(item));
+            for (NodeTuple tuple : mapping.getValue()) {
+                Optional<PolicyKey> key = PolicyKey.of(Section.TARGETS, key(tuple));
+                if (key.isPresent() && tuple.getValueNode() instanceof ScalarNode scalar) {
+                    target.entries().put(key.get(), entry(scalar));
+                } else {
+                    unknown(Section.TARGETS, key(tuple), tuple.getKeyNode());
+                }
+            }
+            draft.targets.add(target);
+        }
+    }
+
+    private void costCentres(Node value) {
+        if (!(value instanceof MappingNode mapping)) {
+            wrong(value, "lines such as \"4711: 3000\" below it");
+            return;
+        }
+        for (NodeTuple tuple : mapping.getValue()) {
+            if (tuple.getValueNode() instanceof ScalarNode scalar) {
+                draft.costCentre(key(tuple), entry(scalar));
+            } else {
+                wrong(tuple.getValueNode(), "an amount of money");
+            }
+        }
+    }
+
+    private void leaveAlone(Node value) {
+        if (!(value instanceof MappingNode mapping)) {
+            wrong(value, "tags, rooms or roles below it");
+            return;
+        }
+        for (NodeTuple tuple : mapping.getValue()) {
+            Optional<PolicyKey> kind = PolicyKey.of(Section.LEAVE_ALONE, key(tuple));
+            if (kind.isEmpty()) {
+                unknown(Section.LEAVE_ALONE, key(tuple), tuple.getKeyNode());
+                continue;
+            }
+            List<Node> items = tuple.getValueNode() instanceof SequenceNode list ? list.getValue()
+                    : List.of(tuple.getValueNode());
+            for (Node item : items) {
+                if (item instanceof ScalarNode scalar) {
+                    draft.leave(kind.get(), entry(scalar));
+                } else {
+                    wrong(item, "a text");
+                }
+            }
+        }
+    }
+
+    private static String key(NodeTuple tuple) {
+        return tuple.getKeyNode() instanceof ScalarNode scalar ? scalar.getValue() : "";
+    }
+
+    private Entry entry(ScalarNode scalar) {
+        return new Entry(scalar.getValue(), place(scalar));
+    }
+
+    private Place place(Node node) {
+        return node.getStartMark().map(this::place).orElse(Place.ofFile(file));
+    }
+
+    private Place place(Mark mark) {
+        return new Place(file, "", OptionalInt.of(mark.getLine() + 1), OptionalInt.of(mark.getColumn() + 1), "");
+    }
+
+    private void unknown(Section section, String key, Node node) {
+        draft.report(Doubt.error("unknown-key",
+                "The key \"%s\" is not known here, or what follows it does not belong there."
+                .formatted(key), "a key of a policy", PolicyKey.advice(section, key)), place(node), key);
+    }
+
+    private void wrong(Node node, String expected) {
+        draft.report(Doubt.error("policy-shape", "This does not belong here.", expected,
+                "Compare the lines with the template of the policy."), place(node),
+                node instanceof ScalarNode scalar ? scalar.getValue() : "");
+    }
+}
