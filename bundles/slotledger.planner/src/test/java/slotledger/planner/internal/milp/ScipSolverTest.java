@@ -112,7 +112,7 @@ class ScipSolverTest {
         Linear goal = new Linear();
         Random random = new Random(3);
         for (int i = 0; i < 40; i++) {
-            int one = programme.choice("x" + i);
+            int one = programme.choice("x" + i, 0);
             int size = 1000 + random.nextInt(9000);
             weight.add(one, size);
             goal.add(one, size + random.nextInt(3));
