@@ -44,15 +44,16 @@ final class InventoryFile {
     private void upperSchool(Workbook book) {
         SheetPen pen = new SheetPen(book, "Upper School");
         pen.row("Ellerby Vale Schools - computers of the Upper School");
-        pen.merge(0, 13);
+        pen.merge(0, 14);
         pen.row("kept by Nerys Caddow, last walk-through September 2026");
         pen.blank();
-        pen.headings("Machine", "", "", "", "Place and use", "", "", "", "Memory (GB in each slot)", "", "", "", "", "");
+        pen.headings("Machine", "", "", "", "Place and use", "", "", "", "", "Memory (GB in each slot)", "", "", "", "",
+                "");
         pen.merge(0, 3);
-        pen.merge(4, 7);
-        pen.merge(8, 13);
-        pen.headings("Asset tag", "Serial no.", "Make", "Model", "Room", "Use", "Cost centre", "OS", "Slot 1", "Slot 2",
-                "Slot 3", "Slot 4", "Type", "Total RAM (GB)");
+        pen.merge(4, 8);
+        pen.merge(9, 14);
+        pen.headings("Asset tag", "Serial no.", "Make", "Model", "Campus", "Room", "Use", "Cost centre", "OS", "Slot 1",
+                "Slot 2", "Slot 3", "Slot 4", "Type", "Total RAM (GB)");
         List<DemoMachine> rows = at("Upper School", false);
         for (int i = 0; i < rows.size(); i++) {
             Row row = upperSchoolRow(pen, rows.get(i), i);
@@ -63,18 +64,18 @@ final class InventoryFile {
         pen.row("Room U-104: ask Mr Tolland before touching anything during the exhibition.");
         pen.sheet().setColumnHidden(1, true);
         pen.sheet().createFreezePane(0, 5);
-        pen.widths(12, 16, 12, 18, 18, 18, 20, 30, 10, 10, 10, 10, 22, 14);
+        pen.widths(12, 16, 12, 18, 14, 18, 18, 20, 30, 10, 10, 10, 10, 22, 14);
     }
 
     private Row upperSchoolRow(SheetPen pen, DemoMachine machine, int index) {
         List<Object> cells = new ArrayList<>(List.of(machine.tag(), machine.serial(), machine.board().maker(),
-                machine.model(), machine.room(), machine.use(), machine.costCentre(), machine.system()));
+                machine.model(), machine.site(), machine.room(), machine.use(), machine.costCentre(), machine.system()));
         boolean soldered = machine.board().sockets() == 0;
         for (int slot = 0; slot < 4; slot++) {
             cells.add(slot < machine.board().sockets() ? slotText(machine.modules().get(slot), index) : "n/a");
         }
         if (soldered) {
-            cells.set(8, "onboard 8 GB");
+            cells.set(9, "onboard 8 GB");
         }
         cells.add(machine.board().type());
         cells.add(machine.total());
@@ -96,23 +97,23 @@ final class InventoryFile {
     private void upperSchoolDirt(Workbook book, SheetPen pen, Row row, DemoMachine machine, int index) {
         switch (index) {
             case 5 -> SheetPen.set(row, 0, "U-1004"); // dirt: an asset tag that stands two rows above
-            case 17 -> SheetPen.set(row, 13, machine.total() + 4); // dirt: a total that does not add up
+            case 17 -> SheetPen.set(row, 14, machine.total() + 4); // dirt: a total that does not add up
             case 23 -> SheetPen.set(row, 3, "KB-510S"); // dirt: no such board
-            case 31 -> SheetPen.set(row, 8, "80 GB"); // dirt: an impossible size
+            case 31 -> SheetPen.set(row, 9, "80 GB"); // dirt: an impossible size
             case 40 -> { // dirt: a spreadsheet made a date of "4-4"
                 CellStyle date = book.createCellStyle();
                 date.setDataFormat((short) 14);
-                row.createCell(8).setCellValue(LocalDate.of(2026, 4, 4));
-                row.getCell(8).setCellStyle(date);
+                row.createCell(9).setCellValue(LocalDate.of(2026, 4, 4));
+                row.getCell(9).setCellStyle(date);
             }
-            case 52 -> row.createCell(13).setCellFormula("1/0"); // dirt: a formula with an error
+            case 52 -> row.createCell(14).setCellFormula("1/0"); // dirt: a formula with an error
             case 66 -> SheetPen.set(row, 0, "=U-1067"); // dirt: a tag that looks like a formula
             case 74 -> SheetPen.set(row, 0, "U/1075"); // dirt: a tag with a path separator
-            case 90 -> SheetPen.set(row, 13, DemoMachine.gigabytes(machine.total())); // dirt: a number stored as text
+            case 90 -> SheetPen.set(row, 14, DemoMachine.gigabytes(machine.total())); // dirt: a number stored as text
             case 101 -> SheetPen.set(row, 3, "Desk 42O"); // dirt: the letter O for a zero
-            case 118 -> SheetPen.set(row, 8, "??"); // dirt: nobody could read it
-            case 133 -> pen.row("", "", "", "", "U-201 Languages (continued)"); // dirt: a heading between the rows
-            case 160 -> SheetPen.set(row, 0, ""); // dirt: no tag
+            case 118 -> SheetPen.set(row, 9, "??"); // dirt: nobody could read it
+            case 133 -> pen.row("", "", "", "", "", "U-201 Languages (continued)"); // dirt: a heading between the rows
+            case 165 -> SheetPen.set(row, 0, ""); // dirt: no tag
             default -> { }
         }
     }
@@ -121,7 +122,7 @@ final class InventoryFile {
     private void harbourCampus(Workbook book) {
         SheetPen pen = new SheetPen(book, "Harbour Campus");
         pen.row("HARBOUR CAMPUS IT LIST v7 FINAL");
-        pen.headings("No", "Inventory no", "Computer", "Location", "Purpose", "Budget code", "Operating system",
+        pen.headings("No", "Inventory no", "Computer", "Campus", "Room", "Purpose", "Budget code", "Operating system",
                 "RAM installed", "RAM slots", "Remarks");
         List<DemoMachine> rows = at("Harbour Campus", false);
         for (int i = 0; i < rows.size(); i++) {
@@ -139,13 +140,13 @@ final class InventoryFile {
                 default -> { }
             }
             pen.row(i + 1, i == 25 ? "H-1025" : machine.tag(), machine.board().maker() + " " + machine.model(),
-                    machine.room(), machine.use(), machine.costCentre(), machine.system(), memory, slots, remark);
+                    machine.site(), machine.room(), machine.use(), machine.costCentre(), machine.system(), memory, slots, remark);
             if (i == 110) {
-                pen.row("", "", "", "", "", "", "", "subtotal", 111, ""); // dirt: a sum in the middle
+                pen.row("", "", "", "", "", "", "", "", "subtotal", 111, ""); // dirt: a sum in the middle
             }
         }
         pen.row("", "", "Note: trolley machines are counted at night.");
-        pen.widths(6, 14, 28, 18, 18, 22, 30, 34, 10, 28);
+        pen.widths(6, 14, 28, 18, 18, 18, 22, 30, 34, 10, 28);
     }
 
     private String together(DemoMachine machine, int index) {
@@ -159,7 +160,8 @@ final class InventoryFile {
             return soldered + ", 1 empty";
         }
         String size = DemoMachine.gigabytes(filled.get(0));
-        String modules = filled.size() == 1 && index % 3 != 0
+        // dirt: now and then a size without a count, which may be one module or the sum of several
+        String modules = filled.size() == 1 && index % 16 == 5
                 ? size + "GB " + machine.board().type()
                 : filled.size() + "x" + size + " GB " + machine.board().type();
         int empty = machine.board().sockets() - filled.size();
@@ -170,12 +172,12 @@ final class InventoryFile {
     /** Everything in MB, a column a module, columns in an order of their own. */
     private void millLane(Workbook book) {
         SheetPen pen = new SheetPen(book, "Mill Lane");
-        pen.headings("Room", "PC model", "Manufacturer", "Role", "Tag", "Department", "RAM 1 (MB)", "RAM 2 (MB)",
+        pen.headings("School", "Room", "PC model", "Manufacturer", "Role", "Tag", "Department", "RAM 1 (MB)", "RAM 2 (MB)",
                 "RAM 3 (MB)", "RAM 4 (MB)", "RAM type", "System");
         List<DemoMachine> rows = at("Mill Lane", false);
         for (int i = 0; i < rows.size(); i++) {
             DemoMachine machine = rows.get(i);
-            List<Object> cells = new ArrayList<>(List.of(machine.room(), machine.model(), machine.board().maker(),
+            List<Object> cells = new ArrayList<>(List.of(machine.site(), machine.room(), machine.model(), machine.board().maker(),
                     machine.use(), machine.tag(), machine.costCentre()));
             for (int slot = 0; slot < 4; slot++) {
                 double size = slot < machine.modules().size() ? machine.modules().get(slot) : 0;
@@ -184,14 +186,14 @@ final class InventoryFile {
             cells.add(i == 12 ? "DDR" : machine.board().type()); // dirt: once only half the type
             cells.add(machine.system());
             if (i == 30) {
-                cells.set(4, "M-1029"); // dirt: the tag of the row before
+                cells.set(5, "M-1029"); // dirt: the tag of the row before
             }
             pen.row(cells.toArray());
             if (i == 20) {
                 pen.blank();
             }
         }
-        pen.widths(14, 20, 14, 18, 12, 22, 12, 12, 12, 12, 22, 30);
+        pen.widths(14, 14, 20, 14, 18, 12, 22, 12, 12, 12, 12, 22, 30);
     }
 
     /** Servers of all sites, with processors. */

@@ -30,7 +30,9 @@ public interface Intake {
 
     Reading<Policy> readPolicy(Path file) throws IntakeException;
 
-    /** Reads what stands on a module's label or in a list ("8GB 2Rx8 PC4-2400T-SE1"); empty where no capacity is told. */
+    /**
+     * Reads what stands on a module's label or in a list ("8GB 2Rx8 PC4-2400T-SE1"); empty where no capacity is told.
+     */
     Reading<Optional<ModuleKind>> readModule(String text);
 
     /** Writes an annotated copy of what was read of the inventories: the sheets with notes on the cells concerned. */

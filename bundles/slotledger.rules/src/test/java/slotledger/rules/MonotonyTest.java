@@ -69,7 +69,8 @@ class MonotonyTest {
             assertTrue(before != Weight.BLOCKS || after == Weight.BLOCKS, takes);
             before = after;
         }
-        for (String whole : List.of("total 16GB", "order A1 B1 A2 B2", "fill required sets=2", "processor P 1600 8GB")) {
+        for (String whole : List.of(
+                "total 16GB", "order A1 B1 A2 B2", "fill required sets=2", "processor P 1600 8GB")) {
             takes += "\n" + whole;
             Weight after = weigh(FRAME + takes, modules);
             assertTrue(before != Weight.BLOCKS || after == Weight.BLOCKS, takes);

@@ -10,6 +10,7 @@ import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.UUID;
 import java.util.stream.Stream;
 import slotledger.app.DeskException;
 import slotledger.app.DeskException.Trouble;
@@ -40,7 +41,9 @@ final class OutputFolder implements AutoCloseable {
                 throw new DeskException(Trouble.OUTPUT, "The output folder " + folder + " must not be a root folder.");
             }
             Files.createDirectories(parent);
-            return new OutputFolder(target, Files.createTempDirectory(parent, ".slotledger-"));
+            // Not a temporary directory: that one only its owner may read, and technicians must.
+            return new OutputFolder(
+                    target, Files.createDirectory(parent.resolve(".slotledger-" + UUID.randomUUID())));
         } catch (IOException problem) {
             throw unwritable(folder, problem);
         }

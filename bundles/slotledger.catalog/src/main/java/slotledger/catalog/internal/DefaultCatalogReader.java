@@ -70,8 +70,8 @@ public final class DefaultCatalogReader implements CatalogReader {
         reading.entry().ifPresent(entry -> {
             BoardEntry earlier = entries.put(entry.board().id(), entry);
             if (earlier != null) {
-                findings.add(new Finding(Severity.WARNING, "board-replaced", Place.ofFile(file.name()), Optional.empty(),
-                        entry.board().id().value(),
+                findings.add(new Finding(Severity.WARNING, "board-replaced", Place.ofFile(file.name()),
+                        Optional.empty(), entry.board().id().value(),
                         "This file replaces the board of the same id in %s.".formatted(earlier.file()), "",
                         "Delete one of the files, or give one board another id, unless this is meant."));
             }

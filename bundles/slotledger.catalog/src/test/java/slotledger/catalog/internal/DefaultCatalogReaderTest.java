@@ -93,7 +93,8 @@ class DefaultCatalogReaderTest {
                 () -> List.of(new BoardFile("drop-in/x.yaml", board("x", "Theirs")),
                         new BoardFile("drop-in/y.yaml", board("y", "Other"))));
 
-        assertEquals(List.of("Ours", "Other"), reading.catalog().boards().stream().map(board -> board.model()).toList());
+        assertEquals(List.of("Ours", "Other"),
+                reading.catalog().boards().stream().map(board -> board.model()).toList());
     }
 
     @Test

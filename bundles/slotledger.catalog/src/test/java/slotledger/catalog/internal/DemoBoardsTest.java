@@ -100,8 +100,10 @@ class DemoBoardsTest {
     void everyFileIsNamedAfterItsBoard() throws Exception {
         try (var files = Files.list(DemoBoards.folder())) {
             Set<String> names = files.map(Path::getFileName).map(Path::toString).collect(Collectors.toSet());
-            assertEquals(read().catalog().boards().stream().map(board -> board.id() + ".yaml").collect(Collectors.toSet()),
-                    names);
+            Set<String> ids = read().catalog().boards().stream()
+                    .map(board -> board.id() + ".yaml")
+                    .collect(Collectors.toSet());
+            assertEquals(ids, names);
         }
     }
 }

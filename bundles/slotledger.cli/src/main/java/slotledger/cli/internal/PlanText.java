@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import slotledger.model.finding.Finding;
 import slotledger.model.finding.Severity;
 import slotledger.model.plan.Leftover;
 import slotledger.model.plan.MachinePlan;
@@ -20,6 +21,8 @@ import slotledger.model.unit.Money;
 
 /** A plan in words and as facts. */
 final class PlanText {
+
+    private static final int REMARKS_SHOWN = 3;
 
     private final Plan plan;
 
@@ -43,9 +46,12 @@ final class PlanText {
         answer.item("Work", spending.labour() + " labour, " + spending.total() + " in all; "
                 + leftover(Leftover.Origin.PULLED) + " pulled modules left over");
         answer.item("Proof", proof(plan.optimality()));
-        plan.remarks().stream()
-                .filter(remark -> remark.severity() != Severity.NOTE)
-                .forEach(remark -> answer.item("Remark", remark.toString()));
+        List<Finding> remarks =
+                plan.remarks().stream().filter(remark -> remark.severity() != Severity.NOTE).toList();
+        remarks.stream().limit(REMARKS_SHOWN).forEach(remark -> answer.item("Remark", remark.toString()));
+        if (remarks.size() > REMARKS_SHOWN) {
+            answer.item("", (remarks.size() - REMARKS_SHOWN) + " more remarks stand in the order workbook");
+        }
     }
 
     private static String proof(Optimality optimality) {

@@ -56,9 +56,12 @@ class JobSheetsTest {
                 "Take the 4 GB DDR4-2400 out of slot DIMM1. Put it into a bag for the shelf; "
                         + "write this machine's tag on the bag.",
                 "Take the 4 GB DDR4-2400 out of slot DIMM2. Keep it at hand: it goes to slot DIMM4 of this machine.",
-                "Put one 8 GB DDR4-2666 into slot DIMM1. It is new: order from Byte & Board: [Sons]/'Co', part DD4-8-26.",
-                "Put one 8 GB DDR4-2666 into slot DIMM3. It is new: order from Byte & Board: [Sons]/'Co', part DD4-8-26.",
-                "Put one 4 GB DDR4-2400 into slot DIMM4. It is the one you took out of slot DIMM2 in step 2."),
+                "Put one 8 GB DDR4-2666 into slot DIMM1. It is new: order from Byte & Board: [Sons]/'Co', "
+                        + "part DD4-8-26.",
+                "Put one 8 GB DDR4-2666 into slot DIMM3. It is new: order from Byte & Board: [Sons]/'Co', "
+                        + "part DD4-8-26.",
+                "Put one 4 GB DDR4-2400 into slot DIMM4. It is the one you took out of slot DIMM2 in step 2.",
+                "Check that all latches are closed, put back what you took off, close the machine."),
                 steps("LAB-01"));
     }
 
@@ -66,7 +69,8 @@ class JobSheetsTest {
     void donorAndReceiverNameEachOther() {
         assertEquals("Take the 4 GB DDR4-2400 out of slot DIMM2. Put it into the bag for machine LAB-03 (slot DIMM1).",
                 steps("OFF-7").get(0));
-        assertEquals("Put one 4 GB DDR4-2400 into slot DIMM1. It comes from machine OFF-7, slot DIMM2, in this machine's bag.",
+        assertEquals("Put one 4 GB DDR4-2400 into slot DIMM1. It comes from machine OFF-7, slot DIMM2, "
+                + "in this machine's bag.",
                 steps("LAB-03").get(0));
         assertEquals("Do these first, modules come from them: OFF-7.", sheet("LAB-03").heed().get(0).toString());
     }
@@ -80,7 +84,8 @@ class JobSheetsTest {
     }
 
     private static String marks(List<SlotState> states) {
-        return String.join(", ", states.stream().map(state -> state.slot().label() + " " + state.mark().word()).toList());
+        return String.join(", ", states.stream()
+                .map(state -> state.slot().label() + " " + state.mark().word()).toList());
     }
 
     @Test

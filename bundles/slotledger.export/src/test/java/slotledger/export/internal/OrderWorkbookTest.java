@@ -2,6 +2,7 @@ package slotledger.export.internal;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.InputStream;
@@ -11,6 +12,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
 import org.apache.poi.ss.usermodel.Row;
@@ -21,7 +24,11 @@ import org.junit.jupiter.api.io.TempDir;
 import slotledger.export.PlanBook;
 import slotledger.export.internal.fixture.SchoolPlan;
 import slotledger.export.internal.fixture.Spreadsheet;
+import slotledger.model.plan.Plan;
+import slotledger.model.plan.Spending;
 import slotledger.model.task.Progress;
+import slotledger.model.trade.Market;
+import slotledger.model.trade.Supplier;
 
 class OrderWorkbookTest {
 
@@ -122,6 +129,32 @@ class OrderWorkbookTest {
     }
 
     @Test
+    void termsThatChangedAfterThePlanDontChangeItsDelivery() throws Exception {
+        PlanBook book = SchoolPlan.book();
+        Market market = new Market(book.market().offers(), Map.of(
+                SchoolPlan.SUPPLIER, new Supplier(SchoolPlan.SUPPLIER, Optional.of(SchoolPlan.eur("20")),
+                        Optional.empty(), Optional.empty()),
+                SchoolPlan.OTHER, book.market().suppliers().get(SchoolPlan.OTHER)));
+        PlanBook later = new PlanBook(book.plan(), book.boards(), market, List.of(), List.of());
+        try (XSSFWorkbook workbook = written(later)) {
+            assertTotal(workbook, "To pay to suppliers", 2, new BigDecimal("7.50"));
+        }
+    }
+
+    @Test
+    void aPlanWhoseTotalsDontAddUpIsRefused() {
+        PlanBook book = SchoolPlan.book();
+        Plan plan = book.plan();
+        Spending wrong = new Spending(SchoolPlan.eur("700"),
+                plan.spending().delivery(), plan.spending().labour(), Map.of());
+        Plan broken = new Plan(plan.title(), plan.date(), plan.policy(), plan.machines(), plan.purchases(),
+                plan.leftovers(), wrong, plan.optimality(), plan.remarks());
+        assertThrows(IllegalStateException.class,
+                () -> written(new PlanBook(broken, book.boards(), book.market(), List.of(), List.of())));
+        assertEquals(0, folder.toFile().list().length);
+    }
+
+    @Test
     void aSpreadsheetProgramRecalculatesTheSameValues() throws Exception {
         Path file = new OrderWorkbookExporter().write(SchoolPlan.book(), folder, Progress.NONE).get(0);
         Path recalculated = Spreadsheet.recalculate(file, Files.createDirectory(folder.resolve("again")));
@@ -156,7 +189,8 @@ class OrderWorkbookTest {
         for (Row row : sheet) {
             Cell cell = row.getCell(0);
             if (cell != null && (cell.getCellType() == CellType.STRING && cell.getStringCellValue().equals(first)
-                    || cell.getCellType() == CellType.NUMERIC && Double.valueOf(cell.getNumericCellValue()).equals(first))) {
+                    || cell.getCellType() == CellType.NUMERIC
+                    && Double.valueOf(cell.getNumericCellValue()).equals(first))) {
                 return row;
             }
         }

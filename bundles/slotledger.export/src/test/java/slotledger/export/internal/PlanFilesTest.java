@@ -101,11 +101,13 @@ class PlanFilesTest {
     @Test
     void aChangedMemberIsRefusedWithItsPath() throws Exception {
         String text = Files.readString(written(SchoolPlan.book().plan()));
-        assertRefused(changed(text.replaceFirst("\"minor\" : \\d+", "\"minor\" : \"much\"")), "plan.policy", "whole number");
+        assertRefused(changed(text.replaceFirst("\"minor\" : \\d+", "\"minor\" : \"much\"")),
+                "plan.policy", "whole number");
         assertRefused(changed(text.replaceFirst("\"title\"", "\"titel\"")), "plan.title", "missing");
         assertRefused(changed(text.replaceFirst("\"donor\"", "\"giver\"")), "outcome", "giver");
         assertRefused(changed(text.replaceFirst("2026-08-03", "3 August")), "plan.date");
-        assertRefused(changed(text.replaceFirst("\"version\" : 1,", "\"version\" : 1, \"version\" : 1,")), "not a plan");
+        assertRefused(changed(text.replaceFirst("\"version\" : 1,", "\"version\" : 1, \"version\" : 1,")),
+                "not a plan");
     }
 
     private Path changed(String text) throws Exception {

@@ -58,7 +58,8 @@ class ProofWorkbookTest {
         assertEquals(List.of("Every opened machine ended as planned", "no"), rows.get(2));
         assertEquals(List.of("worse", "1", "1"),
                 rows.stream().filter(row -> row.contains("worse")).findFirst().orElseThrow().subList(0, 3));
-        assertEquals(List.of("All", "3", "3"), rows.stream().filter(row -> row.contains("All")).findFirst().orElseThrow());
+        assertEquals(List.of("All", "3", "3"),
+                rows.stream().filter(row -> row.contains("All")).findFirst().orElseThrow());
     }
 
     @Test

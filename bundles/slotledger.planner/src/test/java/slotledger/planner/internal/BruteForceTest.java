@@ -13,6 +13,7 @@ import slotledger.model.board.Board;
 import slotledger.model.module.Form;
 import slotledger.model.module.Generation;
 import slotledger.model.module.ModuleKind;
+import slotledger.model.plan.MachinePlan;
 import slotledger.model.plan.Plan;
 import slotledger.model.plan.Station;
 import slotledger.model.task.Progress;
@@ -20,36 +21,47 @@ import slotledger.model.unit.Capacity;
 import slotledger.planner.PlanRequest;
 import slotledger.planner.PlannerException;
 import slotledger.planner.internal.milp.ScipSolver;
+import slotledger.rules.MemoryRules;
+import slotledger.rules.standard.StandardRules;
 
 class BruteForceTest {
 
-    private static final int FLEETS = 400;
-
     @Test
     void smallFleetsGetTheBestPlanOfAll() throws PlannerException {
-        int helped = 0;
+        compare(new PlainRules(), 1, 400);
+    }
+
+    @Test
+    void smallFleetsGetTheBestPlanOfAllByTheStandardRules() throws PlannerException {
+        compare(StandardRules.create(), 1001, 200);
+    }
+
+    private static void compare(MemoryRules rules, int firstSeed, int fleets) throws PlannerException {
+        int worked = 0;
         int missed = 0;
         int bought = 0;
-        int pulled = 0;
-        for (int seed = 1; seed <= FLEETS; seed++) {
+        int passedOn = 0;
+        for (int seed = firstSeed; seed < firstSeed + fleets; seed++) {
             PlanRequest request = fleet(new Random(seed));
-            Plan plan = new Planning(new PlainRules(), new ScipSolver()).plan(request, Progress.NONE);
-            BruteForce.Best best = new BruteForce(request, new PlainRules()).solve();
+            Plan plan = new Planning(rules, new ScipSolver()).plan(request, Progress.NONE);
+            BruteForce.Best best = new BruteForce(request, rules).solve();
             long moves = plan.machines().stream().mapToLong(machine -> machine.moves().size()).sum();
             assertEquals(best, new BruteForce.Best(
                     plan.optimality().weightOnTarget(), plan.spending().total().minor(), moves), "fleet " + seed);
             assertTrue(plan.optimality().isProven(), "fleet " + seed);
-            helped += plan.work().isEmpty() ? 0 : 1;
+            worked += plan.work().isEmpty() ? 0 : 1;
             missed += plan.machines().stream().anyMatch(machine -> machine.obstacle().isPresent()) ? 1 : 0;
             bought += plan.purchases().isEmpty() ? 0 : 1;
-            pulled += plan.work().stream().anyMatch(machine -> machine.moves().stream().anyMatch(move ->
-                    move.from() instanceof Station.InSlot from
-                            && move.to() instanceof Station.InSlot to
-                            && !from.machine().equals(to.machine()))) ? 1 : 0;
+            passedOn += plan.work().stream().anyMatch(BruteForceTest::takesFromAnother) ? 1 : 0;
         }
         System.out.printf("%d fleets: %d with work, %d with obstacles, %d with an order, %d with modules passed on%n",
-                FLEETS, helped, missed, bought, pulled);
-        assertTrue(helped > FLEETS / 2 && missed > FLEETS / 10 && bought > FLEETS / 4 && pulled > FLEETS / 20);
+                fleets, worked, missed, bought, passedOn);
+        assertTrue(worked > fleets / 3 && missed > fleets / 10 && bought > fleets / 5 && passedOn > fleets / 20);
+    }
+
+    private static boolean takesFromAnother(MachinePlan machine) {
+        return machine.moves().stream().anyMatch(move -> move.from() instanceof Station.InSlot from
+                && move.to() instanceof Station.InSlot to && !from.machine().equals(to.machine()));
     }
 
     static PlanRequest fleet(Random random) {

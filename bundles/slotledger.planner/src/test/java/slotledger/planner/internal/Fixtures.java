@@ -26,6 +26,10 @@ import slotledger.model.machine.Fleet;
 import slotledger.model.machine.Machine;
 import slotledger.model.machine.Population;
 import slotledger.model.machine.Whereabouts;
+import slotledger.model.module.Buffering;
+import slotledger.model.module.ChipSize;
+import slotledger.model.module.ChipWidth;
+import slotledger.model.module.ErrorCheck;
 import slotledger.model.module.Form;
 import slotledger.model.module.Generation;
 import slotledger.model.module.ModuleKind;
@@ -41,6 +45,7 @@ import slotledger.model.trade.Target;
 import slotledger.model.unit.Capacity;
 import slotledger.model.unit.Money;
 import slotledger.model.unit.Rate;
+import slotledger.model.unit.Voltage;
 import slotledger.planner.PlanRequest;
 
 /** Short ways to write fleets, offers and policies of tests; grows a request bit by bit. */
@@ -69,7 +74,9 @@ final class Fixtures {
     }
 
     static ModuleKind kind(Generation generation, int gib, int rate) {
-        return ModuleKind.of(generation, Form.DIMM, Capacity.ofGiB(gib)).with(Rate.of(rate));
+        return ModuleKind.of(generation, Form.DIMM, Capacity.ofGiB(gib)).with(Rate.of(rate)).withRanks(1)
+                .with(ChipWidth.X8).with(ChipSize.ofGbit(gib)).with(ErrorCheck.NONE).with(Buffering.UNBUFFERED)
+                .with(Voltage.ofMillivolts(generation == Generation.DDR4 ? 1200 : 1500));
     }
 
     static Money eur(long minor) {

@@ -10,6 +10,7 @@ import slotledger.model.plan.Plan;
 import slotledger.model.task.Progress;
 import slotledger.planner.PlannerException;
 import slotledger.planner.internal.milp.ScipSolver;
+import slotledger.rules.standard.StandardRules;
 
 class LargeFleetTest {
 
@@ -18,7 +19,7 @@ class LargeFleetTest {
     @Test
     void hundredsOfMachinesGetAPlanThatIsProvenOrNearlySo() throws PlannerException {
         long start = System.nanoTime();
-        Plan plan = new Planning(new PlainRules(), new ScipSolver())
+        Plan plan = new Planning(StandardRules.create(), new ScipSolver())
                 .plan(LargeFleets.of(300, 1).request(), Progress.NONE);
         System.out.printf("300 machines in %.1f s: %d opened, %d not helped, %s, gap %s%n",
                 (System.nanoTime() - start) / 1e9, plan.work().size(), plan.count(Outcome.NOT_HELPED),

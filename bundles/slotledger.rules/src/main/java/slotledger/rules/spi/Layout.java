@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import slotledger.model.board.Board;
 import slotledger.model.board.FillRow;
 import slotledger.model.board.Slot;
@@ -25,6 +26,7 @@ final class Layout {
 
     final Board board;
     final Slot[] slots;
+    final Set<String> labels;
     final int[] channelOf;
     final int[] processorOf;
     final List<Way> ways;
@@ -39,6 +41,7 @@ final class Layout {
     Layout(Board board) {
         this.board = board;
         slots = board.slots().toArray(Slot[]::new);
+        labels = board.slots().stream().map(Slot::label).collect(Collectors.toUnmodifiableSet());
         channelOf = new int[slots.length];
         processorOf = new int[slots.length];
         Map<String, Integer> channels = new HashMap<>();

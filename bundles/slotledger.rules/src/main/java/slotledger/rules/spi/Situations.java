@@ -21,7 +21,7 @@ public final class Situations {
      */
     public List<Situation> of(Setup setup) {
         Layout layout = layout(setup.board());
-        checkSlots(setup);
+        checkSlots(setup, layout);
         if (layout.ways.size() == 1) {
             return List.of(new Situation(setup, layout, layout.ways.get(0)));
         }
@@ -41,22 +41,12 @@ public final class Situations {
         return known;
     }
 
-    private static void checkSlots(Setup setup) {
-        Board board = setup.board();
+    private static void checkSlots(Setup setup, Layout layout) {
         for (String label : setup.population().contents().keySet()) {
-            if (!has(board, label)) {
+            if (!layout.labels.contains(label)) {
                 throw new IllegalArgumentException("The slot %s of the population must be one of board %s."
-                        .formatted(label, board.id()));
+                        .formatted(label, setup.board().id()));
             }
         }
-    }
-
-    private static boolean has(Board board, String label) {
-        for (int i = 0; i < board.slots().size(); i++) {
-            if (board.slots().get(i).label().equals(label)) {
-                return true;
-            }
-        }
-        return false;
     }
 }

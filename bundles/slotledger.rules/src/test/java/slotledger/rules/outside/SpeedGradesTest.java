@@ -40,7 +40,8 @@ class SpeedGradesTest {
     /** System x3550 M4 guide p.46, System x3500 M5 guide p.74, and two channels as a hardware site prints them. */
     @Test
     void printedBandwidthsAreMet() {
-        for (String row : List.of("DDR3-1333 10.7", "DDR3-1866 14.9", "DDR4-1866 14.9", "DDR4-2133 17.1", "DDR5-4800 38.4")) {
+        for (String row : List.of(
+                "DDR3-1333 10.7", "DDR3-1866 14.9", "DDR4-1866 14.9", "DDR4-2133 17.1", "DDR5-4800 38.4")) {
             String[] cells = row.split(" ");
             Board board = BoardText.board("none", "channel A 1 A1\ntakes " + cells[0].split("-")[0] + " DIMM");
             assertEquals(cells[1] + " GB/s",

@@ -62,7 +62,8 @@ public final class BoardFolder {
                     .toList();
         } catch (IOException | UncheckedIOException e) {
             throw new CatalogException(
-                    "The board folder %s can't be read: %s. Check its permissions.".formatted(folder, e.getMessage()), e);
+                    "The board folder %s can't be read: %s. Check its permissions.".formatted(folder, e.getMessage()),
+                    e);
         }
     }
 

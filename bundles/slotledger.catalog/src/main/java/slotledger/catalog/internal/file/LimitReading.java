@@ -10,7 +10,8 @@ import slotledger.model.unit.Rate;
 /** Reads printed limits of the rate, and processors with theirs. */
 final class LimitReading {
 
-    private static final List<String> RATE_KEYS = List.of("rate", "modules-per-channel", "ranks", "buffering", "voltage");
+    private static final List<String> RATE_KEYS =
+            List.of("rate", "modules-per-channel", "ranks", "buffering", "voltage");
     private static final List<String> PROCESSOR_KEYS = List.of("name", "aliases", "rate", "largest-total");
     private static final int MOST = 16;
 

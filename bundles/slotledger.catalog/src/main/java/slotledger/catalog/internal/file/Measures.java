@@ -21,7 +21,8 @@ final class Measures {
     /** "8 GB", "1.5 TB", "512MB" */
     private static final Pattern AMOUNT = Pattern.compile("([0-9]{1,6}(?:\\.[0-9]{1,3})?) ?(KB|MB|GB|TB|Mbit|Gbit|V)");
 
-    private static final Map<String, Long> CAPACITY_UNITS = Map.of("KB", 1L, "MB", 1L << 10, "GB", 1L << 20, "TB", 1L << 30);
+    private static final Map<String, Long> CAPACITY_UNITS =
+            Map.of("KB", 1L, "MB", 1L << 10, "GB", 1L << 20, "TB", 1L << 30);
     private static final Map<String, Long> CHIP_UNITS = Map.of("Mbit", 1L, "Gbit", 1L << 10);
     private static final Map<String, Long> VOLT_UNITS = Map.of("V", 1000L);
     private static final int LEAST_MILLIVOLTS = 500;

@@ -3,7 +3,6 @@ package slotledger.catalog.internal.file;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import org.snakeyaml.engine.v2.exceptions.Mark;
 import slotledger.model.finding.Finding;
 import slotledger.model.finding.Place;
@@ -22,7 +21,7 @@ final class Problems {
     }
 
     Place place(Optional<Mark> mark) {
-        return mark.map(at -> new Place(file, "", OptionalInt.of(at.getLine() + 1), OptionalInt.of(at.getColumn() + 1), ""))
+        return mark.map(at -> Place.ofRow(file, "", at.getLine() + 1).atColumn(at.getColumn() + 1, ""))
                 .orElse(Place.ofFile(file));
     }
 

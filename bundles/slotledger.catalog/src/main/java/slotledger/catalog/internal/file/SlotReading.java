@@ -56,7 +56,8 @@ final class SlotReading {
         for (Value item : value.items()) {
             Optional<String> label = item.text();
             if (label.isPresent() && !seats.containsKey(label.get())) {
-                item.wrong("one of the slots " + String.join(", ", seats.keySet()), "Write the label as in \"channels\".");
+                item.wrong("one of the slots " + String.join(", ", seats.keySet()),
+                        "Write the label as in \"channels\".");
             } else if (label.isPresent() && labels.contains(label.get())) {
                 item.problem("The slot %s is named twice here.".formatted(label.get()), "Name it once.");
             } else {
@@ -144,7 +145,8 @@ final class SlotReading {
 
     private void addSlot(String label, SlotUse use, int row, int column) {
         Seat seat = seats.get(label);
-        slots.add(new Slot(label, seat.channel(), seat.position(), use, row, column, Optional.empty(), Optional.empty()));
+        slots.add(new Slot(
+                label, seat.channel(), seat.position(), use, row, column, Optional.empty(), Optional.empty()));
     }
 
     private void addSlot(String label, Fields fields, int row, int column) {
@@ -152,7 +154,8 @@ final class SlotReading {
         Optional<Value> soldered = fields.find("soldered");
         SlotUse use = fields.find("use").flatMap(value -> value.word(USES)).orElse(SlotUse.SOCKET);
         if (soldered.isPresent() && use == SlotUse.DEAD) {
-            soldered.get().problem("The slot %s can't be dead and soldered.".formatted(label), "Keep one of the two lines.");
+            soldered.get().problem(
+                    "The slot %s can't be dead and soldered.".formatted(label), "Keep one of the two lines.");
             return;
         }
         Optional<ModuleKind> kind = soldered.flatMap(SolderedReading::kind);

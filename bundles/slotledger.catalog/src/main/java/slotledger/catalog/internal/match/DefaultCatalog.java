@@ -92,7 +92,8 @@ public final class DefaultCatalog implements Catalog {
         return entries.values().stream()
                 .map(entry -> new Scored(entry.board(), likeness(entry, maker, model)))
                 .filter(scored -> scored.score() >= ALIKE)
-                .sorted(Comparator.comparingDouble(Scored::score).reversed().thenComparing(scored -> scored.board().id()))
+                .sorted(Comparator.comparingDouble(Scored::score).reversed()
+                        .thenComparing(scored -> scored.board().id()))
                 .limit(MOST_SUGGESTIONS)
                 .map(Scored::board)
                 .toList();

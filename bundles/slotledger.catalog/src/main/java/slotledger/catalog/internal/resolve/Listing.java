@@ -22,10 +22,12 @@ import slotledger.model.unit.Capacity;
  * @param loose    something, in a slot nobody can tell
  * @param shifted  whether the inventory was taken to count slots from 0 where the board counts from 1
  */
-record Listing(List<ObservedSlot> soldered, Map<String, ObservedSlot> placed, List<ObservedSlot> loose, boolean shifted) {
+record Listing(
+        List<ObservedSlot> soldered, Map<String, ObservedSlot> placed, List<ObservedSlot> loose, boolean shifted) {
 
     /** "System Board Memory", "onboard", "on board", "soldered", "built-in" */
-    private static final Pattern SOLDERED = Pattern.compile("systemboard.*|motherboard.*|onboard.*|soldered.*|builtin.*");
+    private static final Pattern SOLDERED =
+            Pattern.compile("systemboard.*|motherboard.*|onboard.*|soldered.*|builtin.*");
 
     static Listing of(List<ObservedSlot> slots, Board board) {
         List<ObservedSlot> soldered = new ArrayList<>();
@@ -43,7 +45,9 @@ record Listing(List<ObservedSlot> soldered, Map<String, ObservedSlot> placed, Li
     private static Optional<Listing> assign(
             List<ObservedSlot> soldered, List<ObservedSlot> sockets, List<ObservedSlot> named, Board board) {
         List<Slot> slots = board.slots().stream().filter(slot -> slot.use() != SlotUse.SOLDERED).toList();
-        return SlotLabels.map(named.stream().map(Listing::nameOf).toList(), slots).map(mapping -> {
+        // "Slot 1" may be the soldered memory's line where nothing else speaks of it.
+        boolean onlyPrinted = slots.size() < board.slots().size() && occupied(soldered).isEmpty();
+        return SlotLabels.map(named.stream().map(Listing::nameOf).toList(), slots, onlyPrinted).map(mapping -> {
             Map<String, ObservedSlot> placed = new LinkedHashMap<>();
             List<ObservedSlot> loose = new ArrayList<>(sockets);
             for (int i = 0; i < named.size(); i++) {

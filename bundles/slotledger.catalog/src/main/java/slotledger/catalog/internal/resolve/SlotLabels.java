@@ -41,14 +41,21 @@ final class SlotLabels {
         }
     }
 
-    static Optional<Mapping> map(List<String> names, List<Slot> slots) {
-        List<UnaryOperator<String>> ways = List.of(String::strip, Names::normalised, SlotLabels::bare);
+    /** @param onlyPrinted only names that are printed labels are taken, none that just count */
+    static Optional<Mapping> map(List<String> names, List<Slot> slots, boolean onlyPrinted) {
+        List<UnaryOperator<String>> ways = onlyPrinted
+                ? List.of(String::strip, Names::normalised)
+                : List.of(String::strip, Names::normalised, SlotLabels::bare);
         for (UnaryOperator<String> way : ways) {
             Optional<Mapping> mapping = map(names, slots, way, way, false);
             if (mapping.isPresent()) {
                 return mapping;
             }
         }
+        return onlyPrinted ? Optional.empty() : byCount(names, slots);
+    }
+
+    private static Optional<Mapping> byCount(List<String> names, List<Slot> slots) {
         boolean countsOnly = names.stream().allMatch(name -> bare(name).matches("[0-9]+"));
         Optional<Mapping> byNumber =
                 countsOnly ? map(names, slots, SlotLabels::bare, SlotLabels::number, false) : Optional.empty();

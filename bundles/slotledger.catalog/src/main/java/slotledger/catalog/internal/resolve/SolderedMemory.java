@@ -47,10 +47,16 @@ final class SolderedMemory {
     List<ObservedSlot> without(Listing listing, int freeSockets) {
         List<ObservedSlot> loose = listing.loose();
         boolean saidToBe = listing.soldered().stream().anyMatch(slot -> !slot.content().isEmpty());
-        if (slots.isEmpty() || varies() || saidToBe || loose.isEmpty()) {
+        if (slots.isEmpty() || varies() || saidToBe) {
             return loose;
         }
         Capacity sum = Listing.sum(loose).plus(Listing.sum(listing.placed().values()));
+        if (loose.isEmpty()) {
+            if (machine.total().equals(Optional.of(sum))) {
+                differs("The inventory's total leaves no room for the soldered memory.", sum);
+            }
+            return loose;
+        }
         Optional<List<ObservedSlot>> rest = rest(loose);
         boolean tooMany = loose.size() > freeSockets;
         if (tooMany || machine.total().equals(Optional.of(sum))) {

@@ -12,8 +12,8 @@ import slotledger.model.unit.Capacity;
 final class TotalOnly {
 
     private static final String LOOK = "Look at the memory page of the firmware setup, ask the running system"
-            + " (\"dmidecode -t memory\" on Linux, Win32_PhysicalMemory on Windows), or open the machine; then write one"
-            + " entry for each slot into the inventory.";
+            + " (\"dmidecode -t memory\" on Linux, Win32_PhysicalMemory on Windows), or open the machine; then write"
+            + " one entry for each slot into the inventory.";
 
     private final Board board;
     private final ObservedMachine machine;
@@ -51,13 +51,13 @@ final class TotalOnly {
         }
         Capacity rest = total.minus(soldered);
         if (!machine.slots().isEmpty()) {
-            remarks.error("slots-unknown", total.toString(), "The inventory says that every slot is empty, and that there"
-                    + " is memory.", "what is in each of " + String.join(", ", sockets), LOOK);
+            remarks.error("slots-unknown", total.toString(),
+                    "The inventory says that every slot is empty, and that there is memory.", "what is in each of " + String.join(", ", sockets), LOOK);
             return Optional.empty();
         }
         if (sockets.size() > 1 || varies || !isModuleSize(rest)) {
             remarks.error("slots-unknown", total.toString(),
-                    "Only the total is known, and it can come from different modules in the %d socket(s) of the board %s."
+                    "Only the total is known, which different modules in the %d socket(s) of the board %s can give."
                             .formatted(sockets.size(), board.name()),
                     "what is in each of " + String.join(", ", sockets),
                     LOOK);

@@ -129,7 +129,8 @@ class BoardFormatTest {
                 "chipWidth", Words.CHIP_WIDTHS,
                 "errorCheck", Words.ERROR_CHECKS);
 
-        words.forEach((name, known) -> assertEquals(new TreeSet<>(known.keySet()), texts(definitions.get(name).get("enum"))));
+        words.forEach((name, known) ->
+                assertEquals(new TreeSet<>(known.keySet()), texts(definitions.get(name).get("enum"))));
         assertEquals(new TreeSet<>(Words.FACTS.keySet()), names(definitions.get("sources").get("properties")));
     }
 

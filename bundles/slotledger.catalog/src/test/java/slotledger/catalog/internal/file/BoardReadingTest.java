@@ -69,8 +69,8 @@ class BoardReadingTest {
 
         assertEquals("Example X100", board.name());
         assertEquals(List.of("Office X100", "EX-100"), board.aliases());
-        assertEquals(new Source(Ground.DOCUMENT, "X100 Service Manual", "page 17", Optional.of(LocalDate.of(2016, 3, 1))),
-                board.source());
+        Optional<LocalDate> date = Optional.of(LocalDate.of(2016, 3, 1));
+        assertEquals(new Source(Ground.DOCUMENT, "X100 Service Manual", "page 17", date), board.source());
         assertEquals(Ground.MEASURED, board.sourceOf(BoardFact.ECC).ground());
         assertEquals(Ground.MEMORY, board.sourceOf(BoardFact.LARGEST_TOTAL).ground());
         assertEquals(board.source(), board.sourceOf(BoardFact.VOLTAGE));

@@ -169,6 +169,11 @@ class MachineResolverTest {
         "Orvane|N250|Onboard=4|SODIMM 1=8; Onboard=4 SODIMM 1=8; ''",
         "Orvane|N250|4 soldered|SODIMM 1=8; Onboard=4 SODIMM 1=8; ''",
         "Orvane|N250|SODIMM 1=8; Onboard=4 SODIMM 1=8; ''",
+        "Orvane|N250|SODIMM 1=4|total=8; Onboard=4 SODIMM 1=4; ''",
+        "Orvane|N250|SODIMM 1=4|total=4; unresolved; error soldered-contradicts-board",
+        "Orvane|N250|Slot 1=4|Slot 2=empty|total=4; Onboard=4; note slots-assumed",
+        "Orvane|N250|Slot 1=4|Slot 2=8|total=12; Onboard=4 SODIMM 1=8; note slots-assumed",
+        "Orvane|N250|Slot 1=8|total=12; Onboard=4 SODIMM 1=8; ''",
         "Orvane|N250|System Board Memory=4|Slot 1=8; Onboard=4 SODIMM 1=8; ''",
         "Orvane|N250|4|4|total=8; Onboard=4 SODIMM 1=4; note slots-assumed",
         "Orvane|N250|4|total=4; Onboard=4; note slots-assumed",
@@ -208,7 +213,8 @@ class MachineResolverTest {
         Machine machine = machine("Dunmarsk|S110|4=8|2=8");
 
         assertEquals(Optional.empty(), machine.population().in("4").module().orElseThrow().buffering());
-        assertEquals(Optional.of(Buffering.REGISTERED), machine.population().in("2").module().orElseThrow().buffering());
+        assertEquals(Optional.of(Buffering.REGISTERED),
+                machine.population().in("2").module().orElseThrow().buffering());
     }
 
     @ParameterizedTest
@@ -248,7 +254,8 @@ class MachineResolverTest {
         assertEquals(List.of("warning processors-assumed"), codes(resolve("Dunmarsk|S220|P1-A1=16")));
         assertEquals(List.of("error processors-contradict-slots"),
                 codes(resolve("Dunmarsk|S220|processors=1|P1-A1=16|P2-A1=16")));
-        assertEquals(List.of("error processors-contradict-board"), codes(resolve("Kestrin|KB-410|processors=2|DIMM4=4")));
+        assertEquals(List.of("error processors-contradict-board"),
+                codes(resolve("Kestrin|KB-410|processors=2|DIMM4=4")));
     }
 
     @ParameterizedTest

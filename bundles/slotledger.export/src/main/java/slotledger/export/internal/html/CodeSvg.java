@@ -29,8 +29,9 @@ final class CodeSvg {
                 }
             }
         }
-        return ("<svg class=\"code%s\" role=\"img\" aria-label=\"scannable code of the asset tag\" viewBox=\"0 0 %d %d\" "
-                + "preserveAspectRatio=\"%s\" shape-rendering=\"crispEdges\"><path fill=\"#fff\" d=\"M0 0h%dv%dH0z\"/>"
+        return ("<svg class=\"code%s\" role=\"img\" aria-label=\"scannable code of the asset tag\" "
+                + "viewBox=\"0 0 %d %d\" preserveAspectRatio=\"%s\" shape-rendering=\"crispEdges\">"
+                + "<path fill=\"#fff\" d=\"M0 0h%dv%dH0z\"/>"
                 + "<path fill=\"#000\" d=\"%s\"/></svg>\n")
                 .formatted(code.isBars() ? "" : " square", width, height,
                         code.isBars() ? "none" : "xMidYMid meet", width, height, path);

@@ -28,7 +28,8 @@ final class Html {
         out.append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n");
         out.append("<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; "
                 + "style-src 'unsafe-inline'; script-src 'sha256-").append(SCRIPT_HASH).append("'\">\n");
-        out.append("<title>").append(escape(title)).append("</title>\n<style>\n").append(STYLE).append("</style>\n</head>\n");
+        out.append("<title>").append(escape(title)).append("</title>\n<style>\n").append(STYLE)
+                .append("</style>\n</head>\n");
         out.append("<body data-sheet=\"").append(escape(key)).append("\">\n");
     }
 

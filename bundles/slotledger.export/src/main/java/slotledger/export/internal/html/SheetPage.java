@@ -47,7 +47,6 @@ final class SheetPage {
         for (Line step : sheet.steps()) {
             tick(number++ + ".", step);
         }
-        tick(number + ".", Line.of("Check that all latches are closed, put back what you took off, close the machine."));
         html.raw("</ol>\n");
         result();
         records();
@@ -93,7 +92,7 @@ final class SheetPage {
                 html.raw("<span>").text(Words.brief(state.content())).raw("</span> ");
             }
             html.raw("<span class=\"channel\">channel ").name(state.slot().channel())
-                    .raw("</span><span class=\"band\"></span></div>\n");
+                    .raw(" <span class=\"band\"></span></span></div>\n");
         }
         html.raw("</div>\n");
     }
@@ -113,7 +112,8 @@ final class SheetPage {
     private void records() {
         html.raw("<h2>For the record</h2>\n");
         for (SlotState state : sheet.received()) {
-            field("Serial number of the module in slot " + state.slot().label() + " (" + Words.brief(state.content()) + ")");
+            field("Serial number of the module in slot %s (%s)"
+                    .formatted(state.slot().label(), Words.brief(state.content())));
         }
         field("Done by, date and time");
         field("Anything that differs");

@@ -141,7 +141,8 @@ public final class JobSheets {
     private static List<Line> expected(MachinePlan plan) {
         Operation after = plan.runsAfter();
         List<Line> lines = new ArrayList<>();
-        lines.add(Line.of("Installed: ", Words.bothUnits(after.installed()), " (now " + plan.runsNow().installed() + ")"));
+        lines.add(Line.of("Installed: ", Words.bothUnits(after.installed()),
+                " (now " + plan.runsNow().installed() + ")"));
         lines.add(Line.of("Usable: ", after.usable().toString(),
                 after.usable().equals(after.installed()) ? "; hardware may keep a small share"
                         : "; a limit of firmware, processor or operating system"));
@@ -165,11 +166,12 @@ public final class JobSheets {
                 .map(state -> state.slot().label() + " " + (state.content().module().isPresent()
                         ? state.content().capacity().toString() : state.content().toString()))
                 .collect(Collectors.joining(", ")) + ". Firmware may name slots otherwise than the board's print.");
-        plan.runsAfter().rate().ifPresent(rate -> lines.add("Rate: %d MT/s; some firmware prints it as %d MHz, or the clock, %d MHz."
-                .formatted(rate.megatransfers(), rate.megatransfers(), rate.megatransfers() / 2)));
+        plan.runsAfter().rate().ifPresent(rate -> lines.add(
+                "Rate: %d MT/s; some firmware prints it as %d MHz, or the clock, %d MHz."
+                        .formatted(rate.megatransfers(), rate.megatransfers(), rate.megatransfers() / 2)));
         lines.add("At the first start it may say that the amount of memory has changed: that is expected.");
-        lines.add("If it shows less, or doesn't start: power off and unplug, seat every new module again, try one at a time; "
-                + "if that doesn't help, put the old modules back and report it.");
+        lines.add("If it shows less, or doesn't start: power off and unplug, seat every new module again, "
+                + "try one at a time; if that doesn't help, put the old modules back and report it.");
         return lines;
     }
 

@@ -15,7 +15,7 @@ public record Line(List<Part> parts) {
      * A part of a sentence.
      *
      * @param text   what it says
-     * @param strong whether it stands out; such parts are names of users' things and are kept apart in writing direction
+     * @param strong whether it stands out; such parts are names of users' things, kept apart in writing direction
      */
     public record Part(String text, boolean strong) {}
 

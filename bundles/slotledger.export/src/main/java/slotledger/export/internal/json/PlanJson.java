@@ -71,7 +71,8 @@ public final class PlanJson {
         try {
             return (Plan) new RecordReader().read(root.path("plan"), Plan.class, "plan");
         } catch (RecordReader.MismatchException e) {
-            throw new ExportException("The file %s is not a plan as it was written, %s".formatted(file, e.getMessage()), e);
+            throw new ExportException(
+                    "The file %s is not a plan as it was written, %s".formatted(file, e.getMessage()), e);
         }
     }
 }

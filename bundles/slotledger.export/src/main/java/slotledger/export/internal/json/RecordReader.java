@@ -62,7 +62,8 @@ final class RecordReader {
         } else if (raw.isRecord()) {
             return readRecord(node, raw, path);
         }
-        throw new IllegalArgumentException("The type %s must be one that plan files can hold.".formatted(raw.getName()));
+        throw new IllegalArgumentException(
+                "The type %s must be one that plan files can hold.".formatted(raw.getName()));
     }
 
     private Object readGeneric(JsonNode node, ParameterizedType type, String path) throws MismatchException {

@@ -18,8 +18,9 @@ import slotledger.model.plan.Purchase;
 import slotledger.model.unit.Money;
 
 /**
- * Who pays for what: goods by cost centre on one sheet, machine by machine on another. What is no machine's (spares, rests of
- * packs, cents lost in dividing packs) is a row of its own for each order line, so that the sheet adds up to the order.
+ * Who pays for what: goods by cost centre on one sheet, machine by machine on another. What is no machine's
+ * (spares, rests of packs, cents lost in dividing packs) is a row of its own for each order line, so that the sheet
+ * adds up to the order.
  */
 final class AllocationPage {
 
@@ -66,8 +67,8 @@ final class AllocationPage {
 
     private void machines() {
         page.title("Allocation to machines");
-        page.note("Goods only, without delivery, labour and tax. Amounts follow the quantities and prices of the orders;"
-                + " sheet Cost centres follows the number at the end of a row.");
+        page.note("Goods only, without delivery, labour and tax. Amounts follow the quantities and prices of the "
+                + "orders; sheet Cost centres follows the number at the end of a row.");
         page.gap();
         page.header("Cost centre", "Machine", "Site", "Room", "Supplier and part", "Module", "Modules", "Amount",
                 "Number of cost centre");
@@ -127,7 +128,8 @@ final class AllocationPage {
             Money value = Money.of(amount, rest.currency());
             String formula = "ROUND(%s*%s,%d)".formatted(
                     Page.at(FIRST_ROW + shares.size(), MODULES), line.perModule(), digits);
-            add(new Share(Texts.or(use.costCentre(), NOBODY), book.plan().find(use.machine()).map(plan -> plan.machine()),
+            add(new Share(Texts.or(use.costCentre(), NOBODY),
+                    book.plan().find(use.machine()).map(plan -> plan.machine()),
                     use.machine().value(), purchase, use.modules(), formula, value));
             rest = rest.minus(value);
         }

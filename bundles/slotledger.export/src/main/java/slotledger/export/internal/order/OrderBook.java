@@ -66,18 +66,29 @@ public final class OrderBook {
             bySupplier.computeIfAbsent(purchase.offer().supplier(), name -> new ArrayList<>()).add(purchase);
         }
         Money nothing = Money.zero(book.plan().policy().currency());
-        Map<String, Money> delivery = book.plan().spending().delivery();
+        Map<String, Money> charged = book.plan().spending().delivery();
         List<SupplierPage> pages = new ArrayList<>();
-        bySupplier.forEach((name, purchases) -> pages.add(new SupplierPage(
-                workbook, terms(name, delivery), purchases, delivery.getOrDefault(name, nothing))));
+        bySupplier.forEach((name, purchases) -> {
+            Money delivery = charged.getOrDefault(name, nothing);
+            pages.add(new SupplierPage(workbook, terms(name, purchases, delivery), purchases, delivery));
+        });
         return pages;
     }
 
-    /** The supplier's terms; where the market doesn't know them any more, what the plan reckoned with. */
-    private Supplier terms(String name, Map<String, Money> delivery) {
+    /** The supplier's terms; where they have changed since the plan was made, what the plan reckoned with. */
+    private Supplier terms(String name, List<Purchase> purchases, Money delivery) {
         Supplier known = book.market().suppliers().get(name);
-        return known != null ? known
-                : new Supplier(name, Optional.ofNullable(delivery.get(name)), Optional.empty(), Optional.empty());
+        return known != null && charge(known, purchases).equals(delivery) ? known
+                : new Supplier(name, Optional.of(delivery), Optional.empty(), Optional.empty());
+    }
+
+    private static Money charge(Supplier supplier, List<Purchase> purchases) {
+        Money none = Money.zero(purchases.get(0).perPack().currency());
+        Money goods = purchases.stream().map(Purchase::total).reduce(none, Money::plus);
+        boolean free = supplier.freeFrom()
+                .filter(from -> from.currency().equals(goods.currency()) && goods.compareTo(from) >= 0)
+                .isPresent();
+        return free ? none : supplier.shipping().orElse(none);
     }
 
     private void step(String what, double done) {

@@ -56,13 +56,15 @@ final class StockPages {
 
     static void considered(PlanBook book, Page page) {
         Map<String, Integer> bought = new HashMap<>();
-        book.plan().purchases().forEach(purchase -> bought.merge(purchase.offer().id(), purchase.packs(), Integer::sum));
+        book.plan().purchases().forEach(purchase ->
+                bought.merge(purchase.offer().id(), purchase.packs(), Integer::sum));
         page.title("Offers considered");
         page.note("Every offer that was read, by size and by price of one module at the smallest quantity.");
         page.gap();
         page.header("Chosen", "Supplier", "Part number", "Module", "Modules a pack", "Price a pack", "Price a module",
                 "Packs ordered", "Packs in stock", "Delivery, days", "Valid until", "Read from");
-        Comparator<Offer> bySize = Comparator.comparing(offer -> offer.kind().capacity(), Comparator.<Capacity>reverseOrder());
+        Comparator<Offer> bySize =
+                Comparator.comparing(offer -> offer.kind().capacity(), Comparator.<Capacity>reverseOrder());
         List<Offer> offers = book.market().offers().stream()
                 .sorted(bySize
                         .thenComparing(offer -> Words.brief(offer.kind()))
@@ -74,8 +76,13 @@ final class StockPages {
             Money price = offer.steps().get(0).perPack();
             page.next().text(0, packs > 0 ? "yes" : "no", packs > 0 ? Look.STRONG : Look.TEXT)
                     .text(1, offer.supplier()).text(2, offer.part()).text(3, offer.kind().toString())
-                    .count(4, offer.packSize()).money(5, price);
-            page.formula(6, page.here(5) + "/" + page.here(4), perModule(offer), Look.MONEY);
+                    .count(4, offer.packSize());
+            if (price.currency().equals(book.plan().policy().currency())) {
+                page.money(5, price);
+                page.formula(6, page.here(5) + "/" + page.here(4), perModule(offer), Look.MONEY);
+            } else {
+                page.text(5, price.toString()).text(6, "another currency");
+            }
             page.count(7, packs);
             offer.stock().ifPresentOrElse(stock -> page.count(8, stock), () -> page.text(8, "not limited"));
             offer.leadDays().ifPresentOrElse(days -> page.count(9, days), () -> page.text(9, "not known"));

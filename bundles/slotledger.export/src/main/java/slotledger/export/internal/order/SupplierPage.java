@@ -80,8 +80,8 @@ final class SupplierPage {
 
     private void fill() {
         page.title("Order to " + supplier.name());
-        page.note("Prices without tax. Cells with a thick border may be changed: lines, totals and the other sheets follow."
-                + " Another price step is not chosen by itself: see the last column.");
+        page.note("Prices without tax. Cells with a thick border may be changed: lines, totals and the other sheets "
+                + "follow. Another price step is not chosen by itself: see the last column.");
         page.gap();
         page.header("Line", "Part number", "Module", "Modules a pack", "Packs", "Modules", "Price a pack",
                 "Line total", "Price a module", "Packs in stock", "Delivery, days", "Price of", "Valid until",
@@ -128,6 +128,7 @@ final class SupplierPage {
         String packs = "SUM(" + Page.range(first, last, MODULES) + ")";
         int modules = purchases.stream().mapToInt(Purchase::modules).sum();
         page.formula(MODULES, packs, BigDecimal.valueOf(modules), Look.COUNT_STRONG);
+        String modulesCell = page.here(MODULES);
         page.formula(TOTAL, "SUM(" + Page.range(first, last, TOTAL) + ")", goods(), Look.MONEY_STRONG);
         goodsCell = page.here(TOTAL);
 
@@ -137,7 +138,8 @@ final class SupplierPage {
         String minimum = Page.at(terms + 2, TOTAL);
         page.next().text(TOTAL - 1, "Delivery", Look.STRONG);
         page.formula(TOTAL,
-                "IF(%1$s=0,0,IF(AND(ISNUMBER(%2$s),%1$s>=%2$s),0,%3$s))".formatted(goodsCell, freeFrom, charge),
+                "IF(%4$s=0,0,IF(AND(ISNUMBER(%2$s),%1$s>=%2$s),0,%3$s))"
+                        .formatted(goodsCell, freeFrom, charge, modulesCell),
                 delivery, Look.MONEY);
         deliveryCell = page.here(TOTAL);
         page.next().text(TOTAL - 1, "Total", Look.STRONG);

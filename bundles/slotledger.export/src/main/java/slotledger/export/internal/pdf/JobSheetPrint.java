@@ -22,6 +22,7 @@ final class JobSheetPrint {
     private static final int BESIDE = 4;
     private static final int SHORT_TAG = 18;
     private static final int LONG_TAG = 60;
+    private static final int MOST_OF_TAG = 500;
 
     private final Paper paper;
     private final Fonts fonts;
@@ -59,7 +60,7 @@ final class JobSheetPrint {
         PdfPTable table = Paper.table(66, 34);
         PdfPTable left = Paper.table(1);
         left.addCell(paper.cell("Job sheet, number " + sheet.orderOf() + " on the round", fonts.regular(8), 0));
-        left.addCell(paper.cell(tag, fonts.bold(size), 0));
+        left.addCell(paper.cell(Texts.shortened(tag, MOST_OF_TAG), fonts.bold(size), 0));
         left.addCell(paper.cell(sheet.place(), fonts.bold(11), 0));
         left.addCell(paper.cell(sheet.board().name() + ", " + sheet.board().form().text()
                 + (machine.serial().isEmpty() ? "" : ", serial number " + machine.serial())
@@ -147,7 +148,6 @@ final class JobSheetPrint {
         for (Line step : sheet.steps()) {
             step(table, number++, step);
         }
-        step(table, number, Line.of("Check that all latches are closed, put back what you took off, close the machine."));
         paper.add(table);
     }
 

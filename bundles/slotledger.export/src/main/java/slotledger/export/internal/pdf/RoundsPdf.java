@@ -137,8 +137,9 @@ public final class RoundsPdf {
             table.addCell(strong(paper, Words.station(leftover.to(), book)));
         }
         paper.add(table);
-        paper.paragraph("Test pulled modules before they are used again; keep them in antistatic bags with kind and date "
-                + "on them. Memory modules keep nothing without power, except those with a battery or flash of their own.");
+        paper.paragraph("Test pulled modules before they are used again; keep them in antistatic bags with kind and "
+                + "date on them. Memory modules keep nothing without power, except those with a battery or flash of "
+                + "their own.");
     }
 
     private void notHelped(Paper paper) {
@@ -165,8 +166,8 @@ public final class RoundsPdf {
             paper.paragraph("Every machine of the inventory was planned.");
             return;
         }
-        paper.paragraph("A fact is missing for these machines. Look at it on the machine, correct the inventory or add the "
-                + "board to the catalog, and plan again.");
+        paper.paragraph("A fact is missing for these machines. Look at it on the machine, correct the inventory or add "
+                + "the board to the catalog, and plan again.");
         PdfPTable table = paper.list(List.of("", "Machine", "As written", "What is the matter", "What to do"),
                 5, 21, 20, 28, 26);
         for (ObservedMachine machine : book.unresolved()) {

@@ -107,10 +107,10 @@ final class SlotPainter {
     private void sideways(PdfTemplate picture, SlotState state, float x, float y) {
         float middle = x + slotWidth / 2;
         float from = y + BAND + 8;
-        line(picture, label(state) + "  " + state.mark().text(), fonts.bold(7.5f), middle - 4, from, 90);
+        line(picture, label(state) + "  " + state.mark().text(), fonts.bold(7.5f), middle - 4.6f, from, 90);
         String content = state.content().isEmpty() ? "" : Words.brief(state.content());
-        line(picture, content, fonts.regular(7.5f), middle + 4.5f, from, 90);
-        line(picture, channel(state), fonts.regular(6), middle + 11.5f, from, 90);
+        line(picture, content, fonts.regular(7.5f), middle + 3.4f, from, 90);
+        line(picture, channel(state), fonts.regular(6), middle + 10.2f, from, 90);
     }
 
     private void line(PdfTemplate picture, String text, Font font, float x, float y, float angle) {

@@ -47,7 +47,8 @@ public final class ProofBook {
     private void summary(Page page) {
         page.title("Proof: " + proof.planTitle());
         page.next().text(0, "Compared on").date(1, Optional.of(proof.date()));
-        page.next().text(0, "Every opened machine ended as planned").text(1, proof.isComplete() ? "yes" : "no", Look.STRONG);
+        page.next().text(0, "Every opened machine ended as planned")
+                .text(1, proof.isComplete() ? "yes" : "no", Look.STRONG);
         page.gap();
         page.subheader("How machines ended", "All machines", "Of them to be opened", "What it means");
         for (ProofOutcome outcome : ProofOutcome.values()) {

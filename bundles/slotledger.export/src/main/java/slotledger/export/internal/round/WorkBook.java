@@ -50,8 +50,8 @@ public final class WorkBook {
     private void round(Page page) {
         page.title("Round: " + book.plan().title());
         page.note("In walking order. A machine that gives modules comes before those that get them.").gap();
-        page.header("No.", "Site", "Room", "Machine", "Board", "Memory after", "What to do", "Modules of other machines",
-                "Done on", "By");
+        page.header("No.", "Site", "Room", "Machine", "Board", "Memory after", "What to do",
+                "Modules of other machines", "Done on", "By");
         int number = 0;
         for (Stop stop : stops) {
             for (MachinePlan plan : stop.machines()) {

@@ -13,7 +13,8 @@ import slotledger.model.plan.Plan;
 public final class Lists {
 
     public static final String NO_FINDING = "Its board is not known.";
-    public static final String NO_REMEDY = "Read maker and model on the machine's label and add its board to the catalog.";
+    public static final String NO_REMEDY =
+            "Read maker and model on the machine's label and add its board to the catalog.";
 
     private static final Comparator<MachinePlan> BY_PLACE =
             Comparator.comparing((MachinePlan plan) -> plan.machine().where())

@@ -114,9 +114,9 @@ public final class Words {
                     .formatted(proof.cost()));
         } else {
             BigDecimal percent = proof.costGap().movePointRight(2).setScale(2, RoundingMode.UP);
-            lines.add("This plan costs %s for goods, delivery and labour; one that does as much can't cost less than %s, "
-                    .formatted(proof.cost(), proof.costBound())
-                    + "so at most %s %% could be saved.".formatted(percent.toPlainString()));
+            lines.add("This plan costs %s for goods, delivery and labour; one that does as much can't cost less than "
+                    .formatted(proof.cost()) + proof.costBound()
+                    + ", so at most %s %% could be saved.".formatted(percent.toPlainString()));
         }
         if (proof.cut()) {
             lines.add("The search was stopped early on request; a better plan may exist within these bounds.");

@@ -51,7 +51,8 @@ public final class CellReader {
         }
         Column column = row.table().column(field).orElseThrow();
         if (row.cell(column).orElseThrow().type() == Cell.Type.DATE && field != Field.REMARK) {
-            findings.accept(Doubt.warning("date-for-text", "A date stands here; perhaps the spreadsheet program made it of "
+            findings.accept(Doubt.warning("date-for-text",
+                    "A date stands here; perhaps the spreadsheet program made it of "
                     + "something else that was typed.", "a text", "Format the column as text and type it again.")
                     .at(row.place(column), text));
         }
@@ -62,7 +63,7 @@ public final class CellReader {
     private void hygiene(TableRow row, Column column, String text, int longest) {
         if (Texts.hasInvisible(text)) {
             findings.accept(Doubt.warning("invisible-characters",
-                    "The text holds characters that can't be seen, such as marks of the writing direction; it was kept as it is.",
+                    "The text holds characters that can't be seen, such as writing direction marks; it was kept.",
                     "visible characters", "Type the text again.").at(row.place(column), Texts.withoutInvisible(text)));
         }
         if (text.length() > longest) {
@@ -94,7 +95,8 @@ public final class CellReader {
         if (number.isEmpty() || number.get().stripTrailingZeros().scale() > 0
                 || number.get().signum() < 0 || number.get().compareTo(BigDecimal.valueOf(1000)) > 0) {
             findings.accept(Doubt.warning("not-a-count", "This is not a whole number from 0 to 1000; it was not used.",
-                    "a whole number", "Correct it, or leave the cell empty.").at(row.place(column.get()), cell.get().text()));
+                    "a whole number", "Correct it, or leave the cell empty.")
+                            .at(row.place(column.get()), cell.get().text()));
             return OptionalInt.empty();
         }
         numberAsText(row, column.get());

@@ -32,7 +32,8 @@ public final class FleetMerger {
         for (ObservedMachine machine : reading.value().machines()) {
             ObservedMachine first = byTag.putIfAbsent(key(machine.tag().value()), machine);
             if (first != null) {
-                findings.add(Doubt.error("duplicate-asset-tag", "The asset tag stands already at %s; this row was left out."
+                findings.add(Doubt.error("duplicate-asset-tag",
+                        "The asset tag stands already at %s; this row was left out."
                         .formatted(first.place()), "every asset tag once",
                         "Find out which row is right and delete the other, or correct its tag.")
                         .at(place(machine, reading, Field.ASSET_TAG), machine.tag().value()).about(machine.tag()));
@@ -49,7 +50,8 @@ public final class FleetMerger {
         }
         ObservedMachine first = bySerial.putIfAbsent(key(machine.serial()), machine);
         if (first != null) {
-            findings.add(Doubt.warning("duplicate-serial", "Machine %s at %s has the same serial number; both were kept."
+            findings.add(Doubt.warning("duplicate-serial",
+                    "Machine %s at %s has the same serial number; both were kept."
                     .formatted(first.tag(), first.place()), "every serial number once",
                     "Read the serial numbers off both machines.")
                     .at(place(machine, reading, Field.SERIAL), machine.serial()).about(machine.tag()));

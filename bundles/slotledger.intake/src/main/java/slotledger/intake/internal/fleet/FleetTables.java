@@ -35,14 +35,17 @@ final class FleetTables implements TableVisitor {
             String stand = table.has(Field.SERIAL) ? "serial number" : "computer name";
             findings.accept(table.has(Field.SERIAL) || table.has(Field.COMPUTER_NAME)
                     ? Doubt.warning("no-asset-tag-column", "This table has no column of asset tags; the %s stands in."
-                            .formatted(stand), "a column of asset tags", "Add the column, or name it in a mapping file.")
+                            .formatted(stand), "a column of asset tags",
+                                    "Add the column, or name it in a mapping file.")
                             .at(table.headerPlace(), "")
                     : Doubt.error("no-asset-tag-column",
-                            "This table has a column neither of asset tags nor of serial numbers.", "a column of asset tags",
+                            "This table has a column neither of asset tags nor of serial numbers.",
+                                    "a column of asset tags",
                             "Add the column, or name it in a mapping file.").at(table.headerPlace(), ""));
         }
         if (!table.has(Field.MODEL)) {
-            findings.accept(Doubt.warning("no-model-column", "This table has no column of models, so no board can be found.",
+            findings.accept(Doubt.warning("no-model-column",
+                    "This table has no column of models, so no board can be found.",
                     "a column of models", "Add the column, or name it in a mapping file.").at(table.headerPlace(), ""));
         }
     }

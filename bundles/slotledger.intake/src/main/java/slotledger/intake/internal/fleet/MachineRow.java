@@ -10,6 +10,7 @@ import slotledger.intake.internal.table.Field;
 import slotledger.intake.internal.table.Table;
 import slotledger.intake.internal.table.TableRow;
 import slotledger.intake.internal.value.Doubt;
+import slotledger.intake.internal.value.Readings;
 import slotledger.intake.internal.value.SlotReading;
 import slotledger.intake.internal.value.Texts;
 import slotledger.intake.internal.value.Words;
@@ -26,6 +27,7 @@ final class MachineRow {
     private static final int FEW_CELLS = 2;
 
     private final CellReader cells;
+    private final Readings readings = new Readings();
     private final SlotContents contents;
     private final SlotColumns slots;
     private final boolean hasTags;
@@ -35,7 +37,7 @@ final class MachineRow {
     MachineRow(Table table, Consumer<Finding> findings) {
         this.findings = findings;
         this.cells = new CellReader(raised::add);
-        this.contents = new SlotContents(raised::add);
+        this.contents = new SlotContents(readings, raised::add);
         this.slots = new SlotColumns(table, cells, contents, raised::add);
         this.hasTags = table.has(Field.ASSET_TAG);
     }
@@ -88,15 +90,15 @@ final class MachineRow {
         Optional<String> name = name(row, tag, serial);
         if (name.isEmpty()) {
             raised.add(Doubt.error("row-without-name",
-                    "This row has neither asset tag nor serial number, so it can't be told from other machines; it was left out.",
+                    "This row has neither asset tag nor serial number and was left out.",
                     "an asset tag", "Look the machine up and write its tag or its serial number.")
                     .at(row.place(Field.ASSET_TAG), row.shown()));
             return Optional.empty();
         }
         OptionalInt slotCount = cells.count(row, Field.SLOT_COUNT);
-        MemoryCell memory = MemoryCell.read(row, cells, raised::add);
+        MemoryCell memory = MemoryCell.read(row, cells, readings, raised::add);
         List<ObservedSlot> observed = observed(row, slotCount, memory);
-        MemoryChecks checks = new MemoryChecks(row, raised::add);
+        MemoryChecks checks = new MemoryChecks(row, contents, raised::add);
         observed = checks.single(observed, memory, cells.count(row, Field.MODULE_COUNT));
         OptionalInt count = checks.slotCount(slotCount, cells.count(row, Field.FREE_SLOTS), observed);
         checks.check(observed, count, memory);
@@ -133,7 +135,7 @@ final class MachineRow {
     private void special(TableRow row, String tag) {
         if (tag.matches("(?s)[=+@-].*") || tag.contains("/") || tag.contains("\\") || tag.contains("..")) {
             raised.add(Doubt.note("tag-with-special-characters",
-                    "The tag holds characters that mean something else in file names or formulas; it was kept as it is.",
+                    "The tag holds characters with a meaning in file names or formulas; it was kept.",
                     "letters, digits and hyphens", "Nothing needs to be done; check that it is what the label says.")
                     .at(row.place(Field.ASSET_TAG), tag));
         }

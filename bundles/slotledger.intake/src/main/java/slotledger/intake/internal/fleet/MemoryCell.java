@@ -10,9 +10,8 @@ import slotledger.intake.internal.table.TableRow;
 import slotledger.intake.internal.value.Doubt;
 import slotledger.intake.internal.value.Facts;
 import slotledger.intake.internal.value.ModuleReading;
-import slotledger.intake.internal.value.ModuleText;
+import slotledger.intake.internal.value.Readings;
 import slotledger.intake.internal.value.SlotReading;
-import slotledger.intake.internal.value.SlotText;
 import slotledger.intake.internal.value.Words;
 import slotledger.model.finding.Finding;
 import slotledger.model.unit.Capacity;
@@ -27,9 +26,10 @@ import slotledger.model.unit.Capacity;
  * @param common facts that hold for all modules
  */
 record MemoryCell(
-        Optional<Capacity> total, List<SlotReading> slots, Optional<Column> column, Optional<Column> words, Facts common) {
+        Optional<Capacity> total, List<SlotReading> slots, Optional<Column> column, Optional<Column> words,
+                Facts common) {
 
-    static MemoryCell read(TableRow row, CellReader cells, Consumer<Finding> findings) {
+    static MemoryCell read(TableRow row, CellReader cells, Readings readings, Consumer<Finding> findings) {
         Facts common = new Facts();
         for (Field field : List.of(Field.MEMORY_TYPE, Field.MEMORY_RATE)) {
             Optional<Column> column = row.table().column(field);
@@ -41,17 +41,18 @@ record MemoryCell(
                 common = common.and(Facts.ofRate(Integer.parseInt(text)));
                 continue;
             }
-            ModuleReading reading = ModuleText.read(text, Optional.empty());
+            ModuleReading reading = readings.module(text, Optional.empty());
             if (!reading.rest().isEmpty()) {
                 findings.accept(reading.restDoubt().at(row.place(column.get()), text));
             }
             common = common.and(reading.facts().withoutCapacity());
         }
-        MemoryCell total = memory(row, cells, findings, common);
-        return modules(row, cells, total);
+        MemoryCell total = memory(row, cells, readings, findings, common);
+        return modules(row, cells, readings, total);
     }
 
-    private static MemoryCell memory(TableRow row, CellReader cells, Consumer<Finding> findings, Facts common) {
+    private static MemoryCell memory(
+            TableRow row, CellReader cells, Readings readings, Consumer<Finding> findings, Facts common) {
         Optional<Column> column = row.table().column(Field.MEMORY);
         String text = row.text(Field.MEMORY);
         MemoryCell nothing = new MemoryCell(Optional.empty(), List.of(), column, Optional.empty(), common);
@@ -59,8 +60,8 @@ record MemoryCell(
             return nothing;
         }
         cells.numberAsText(row, column.get());
-        ModuleReading reading = ModuleText.read(text, column.get().unit());
-        List<SlotReading> slots = SlotText.all(text, column.get().unit());
+        ModuleReading reading = readings.module(text, column.get().unit());
+        List<SlotReading> slots = readings.all(text, column.get().unit());
         if (slots.size() > 1 || reading.counted()) {
             return new MemoryCell(Optional.empty(), slots, column, column, common);
         }
@@ -76,16 +77,16 @@ record MemoryCell(
                 common.or(reading.facts().withoutCapacity()));
     }
 
-    private static MemoryCell modules(TableRow row, CellReader cells, MemoryCell known) {
+    private static MemoryCell modules(TableRow row, CellReader cells, Readings readings, MemoryCell known) {
         Optional<Column> column = row.table().column(Field.MODULES);
         String text = row.text(Field.MODULES);
         if (column.isEmpty() || text.isEmpty() || Words.UNKNOWN.says(text)) {
             return known;
         }
         if (cells.isDate(row, column.get())) {
-            SlotReading unread = SlotText.one("? " + text, Optional.empty());
+            SlotReading unread = readings.one("? " + text, Optional.empty());
             return new MemoryCell(known.total, List.of(unread), known.column, column, known.common);
         }
-        return new MemoryCell(known.total, SlotText.all(text, column.get().unit()), known.column, column, known.common);
+        return new MemoryCell(known.total, readings.all(text, column.get().unit()), known.column, column, known.common);
     }
 }

@@ -19,10 +19,12 @@ import slotledger.model.unit.Capacity;
 final class MemoryChecks {
 
     private final TableRow row;
+    private final SlotContents contents;
     private final Consumer<Finding> findings;
 
-    MemoryChecks(TableRow row, Consumer<Finding> findings) {
+    MemoryChecks(TableRow row, SlotContents contents, Consumer<Finding> findings) {
         this.row = row;
+        this.contents = contents;
         this.findings = findings;
     }
 
@@ -33,8 +35,8 @@ final class MemoryChecks {
         }
         Facts facts = memory.common();
         Place place = row.place(Field.MODULE_COUNT);
-        SlotContents contents = new SlotContents(findings);
-        return List.of(contents.observe(Optional.empty(), contents.one(memory.total().get().toString(), Optional.empty())
+        return List.of(contents.observe(Optional.empty(),
+                contents.one(memory.total().get().toString(), Optional.empty())
                 .withFacts(facts.and(Facts.ofSize(memory.total().get()))), "", place));
     }
 
@@ -78,7 +80,8 @@ final class MemoryChecks {
                     .at(row.place(memory.column().isPresent() ? Field.MEMORY : Field.MODULES), row.text(Field.MEMORY)));
             return;
         }
-        if (memory.total().isPresent() && slots.stream().noneMatch(slot -> slot.content() instanceof SlotContent.Unread)) {
+        if (memory.total().isPresent() && slots.stream()
+                .noneMatch(slot -> slot.content() instanceof SlotContent.Unread)) {
             compare(slots, memory.total().get());
         }
     }
@@ -94,7 +97,8 @@ final class MemoryChecks {
         boolean usable = sum.atLeast(total) && sum.minus(total).times(8).compareTo(sum) <= 0;
         Doubt doubt = usable
                 ? Doubt.note("total-is-usable-part", ("The total is %s, the modules add up to %s; probably the "
-                        + "total is what the operating system can use.").formatted(total, sum), sum.toString(), "Nothing.")
+                        + "total is what the operating system can use.").formatted(total, sum), sum.toString(),
+                                "Nothing.")
                 : Doubt.warning("total-differs", "The total is %s, but the modules add up to %s."
                         .formatted(total, sum), "numbers that agree", "Look into the machine; the modules were used.");
         findings.accept(doubt.at(row.place(Field.MEMORY), row.text(Field.MEMORY)));

@@ -54,7 +54,8 @@ final class MergedCells {
             }
         }
         if (filled > 0) {
-            findings.accept(Doubt.note("merged-cell", "This cell is merged over rows %d to %d; its value was used for all of them."
+            findings.accept(Doubt.note("merged-cell",
+                    "This cell is merged over rows %d to %d; its value was used for all of them."
                     .formatted(range.firstRow(), range.lastRow()), "", "Nothing, if that is meant.")
                     .at(machines.get(first).place().atColumn(column.number(), column.heading()), value));
         }

@@ -40,7 +40,9 @@ public final class ModuleSize {
         return number > 0 && Long.bitCount(number) == 1;
     }
 
-    /** RDRAM comes in 96, 192 and 384 MB; DDR5 with 24 Gbit chips in 24, 48 and 96 GB; soldered LPDDR in 6 and 12 GB. */
+    /**
+     * RDRAM comes in 96, 192 and 384 MB; DDR5 with 24 Gbit chips in 24, 48 and 96 GB; soldered LPDDR in 6 and 12 GB.
+     */
     private static boolean isMadeByThrees(ModuleKind kind) {
         if (kind.form().filter(Form.SOLDERED::equals).isPresent()) {
             return true;

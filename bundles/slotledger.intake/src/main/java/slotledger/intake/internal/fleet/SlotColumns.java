@@ -37,7 +37,8 @@ final class SlotColumns {
         this.contents = contents;
         this.findings = findings;
         for (Column column : table.columns()) {
-            column.meaning().filter(meaning -> !meaning.label().isEmpty() && isSlot(meaning.field())).ifPresent(meaning ->
+            column.meaning().filter(meaning -> !meaning.label().isEmpty() && isSlot(meaning.field()))
+                    .ifPresent(meaning ->
                     slots.computeIfAbsent(meaning.label(), label -> new EnumMap<>(Field.class))
                             .putIfAbsent(meaning.field(), column));
         }
@@ -94,7 +95,7 @@ final class SlotColumns {
         if (slotCount.isEmpty() && !blanksReported) {
             blanksReported = true;
             findings.accept(Doubt.note("blank-slot",
-                    "Here and further down, a slot cell with nothing in it beside filled ones was taken for an empty slot.",
+                    "From here on, a blank slot cell beside filled ones was taken for an empty slot.",
                     "a module, or empty", "Write empty, or add a column with the number of slots.")
                     .at(row.place(column), ""));
         }

@@ -8,8 +8,8 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import slotledger.intake.internal.value.CapacityUnit;
 import slotledger.intake.internal.value.Doubt;
+import slotledger.intake.internal.value.Readings;
 import slotledger.intake.internal.value.SlotReading;
-import slotledger.intake.internal.value.SlotText;
 import slotledger.model.finding.Finding;
 import slotledger.model.finding.Place;
 import slotledger.model.machine.SlotContent;
@@ -22,18 +22,16 @@ final class SlotContents {
     private static final int CACHE = 5_000;
 
     private final Consumer<Finding> findings;
-    private final Map<List<Object>, SlotReading> readings = new HashMap<>();
+    private final Readings readings;
     private final Map<ModuleKind, SlotContent> kinds = new HashMap<>();
 
-    SlotContents(Consumer<Finding> findings) {
+    SlotContents(Readings readings, Consumer<Finding> findings) {
+        this.readings = readings;
         this.findings = findings;
     }
 
     SlotReading one(String text, Optional<CapacityUnit> unit) {
-        if (readings.size() > CACHE) {
-            readings.clear();
-        }
-        return readings.computeIfAbsent(List.of(text, unit), key -> SlotText.one(text, unit));
+        return readings.one(text, unit);
     }
 
     ObservedSlot unread(Optional<String> label, String text, Place place) {

@@ -52,8 +52,10 @@ public final class KindReader {
                 continue;
             }
             if (row.cell(field).orElseThrow().type() == Cell.Type.DATE) {
-                findings.accept(Doubt.warning("date-for-number", "A date stands here; the spreadsheet program may have made "
-                        + "it of something else.", "a fact about the module", "Format the column as text and type it again.")
+                findings.accept(Doubt.warning("date-for-number",
+                        "A date stands here; the spreadsheet program may have made "
+                        + "it of something else.", "a fact about the module",
+                                "Format the column as text and type it again.")
                         .at(row.place(column.get()), text));
                 continue;
             }

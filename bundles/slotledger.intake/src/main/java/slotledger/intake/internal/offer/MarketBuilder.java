@@ -49,7 +49,8 @@ final class MarketBuilder {
             }
             Money before = known.putIfAbsent(field, amount.get());
             if (before != null && !before.equals(amount.get())) {
-                findings.accept(Doubt.warning("terms-differ", "For supplier %s %s was given before as %s; the first is used."
+                findings.accept(Doubt.warning("terms-differ",
+                        "For supplier %s %s was given before as %s; the first is used."
                         .formatted(supplier, field.id().replace('-', ' '), before), "the same terms in every row",
                         "Correct the row.").at(row.place(field), row.text(field)));
             }
@@ -60,7 +61,8 @@ final class MarketBuilder {
         List<Offer> offers = new ArrayList<>();
         lines.forEach((id, same) -> offer(id, same).ifPresent(offers::add));
         Map<String, Supplier> suppliers = new LinkedHashMap<>();
-        terms.forEach((name, known) -> suppliers.put(name, new Supplier(name, Optional.ofNullable(known.get(Field.SHIPPING)),
+        terms.forEach((name, known) -> suppliers.put(name,
+                new Supplier(name, Optional.ofNullable(known.get(Field.SHIPPING)),
                 Optional.ofNullable(known.get(Field.FREE_FROM)), Optional.ofNullable(known.get(Field.MINIMUM_ORDER)))));
         return new Market(offers, suppliers);
     }
@@ -77,7 +79,8 @@ final class MarketBuilder {
                 prices.putAll(line.prices());
             } else {
                 findings.accept(Doubt.error("duplicate-offer", "%s stands already in row %d; this row was left out."
-                        .formatted(id, first.row().number()), "every part of a supplier once, or once for each quantity",
+                        .formatted(id, first.row().number()),
+                                "every part of a supplier once, or once for each quantity",
                         "Delete the row that is out of date.").at(line.row().place(Field.PART), line.row().shown()));
             }
         }
@@ -86,8 +89,10 @@ final class MarketBuilder {
 
     private Optional<Offer> offer(String id, OfferLine first, SortedMap<Integer, Money> prices) {
         if (prices.firstKey() != 1) {
-            findings.accept(Doubt.error("no-price-for-one", "There is no price for fewer than %d packs; the row was left out."
-                    .formatted(prices.firstKey()), "a price for one pack", "Ask the supplier for the price of one pack.")
+            findings.accept(Doubt.error("no-price-for-one",
+                    "There is no price for fewer than %d packs; the row was left out."
+                    .formatted(prices.firstKey()), "a price for one pack",
+                            "Ask the supplier for the price of one pack.")
                     .at(first.row().place(), first.row().shown()));
             return Optional.empty();
         }

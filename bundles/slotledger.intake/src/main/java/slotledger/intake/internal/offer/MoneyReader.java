@@ -44,7 +44,8 @@ final class MoneyReader {
         for (Column column : table.columns()) {
             for (TableRow row : isMoney(column) ? rows : List.<TableRow>of()) {
                 Optional<Cell> cell = row.cell(column).filter(known -> known.type() == Cell.Type.TEXT);
-                DecimalMark shown = cell.map(text -> NumberText.read(amount(text.text()), DecimalMark.UNKNOWN).evidence())
+                DecimalMark shown = cell.map(text ->
+                        NumberText.read(amount(text.text()), DecimalMark.UNKNOWN).evidence())
                         .orElse(DecimalMark.UNKNOWN);
                 point |= shown == DecimalMark.POINT;
                 comma |= shown == DecimalMark.COMMA;
@@ -67,14 +68,16 @@ final class MoneyReader {
         }
         String text = cell.get().text();
         if (cell.get().type() == Cell.Type.DATE) {
-            report(Doubt.error("date-for-number", "A date stands where a price should; perhaps a number such as 4.8 was typed.",
+            report(Doubt.error("date-for-number",
+                    "A date stands where a price should; perhaps a number such as 4.8 was typed.",
                     "an amount of money", "Format the column as number and type it again."), row, column, text);
             return Optional.empty();
         }
         DecimalMark known = cell.get().type() == Cell.Type.NUMBER ? DecimalMark.POINT : mark;
         NumberText number = NumberText.read(amount(text), known);
         if (number.ambiguous()) {
-            report(Doubt.error("amount-ambiguous", "This can be read in two ways, and no other amount of the sheet shows "
+            report(Doubt.error("amount-ambiguous",
+                    "This can be read in two ways, and no other amount of the sheet shows "
                     + "which sign marks the fraction.", "an amount such as 1234.00 or 1.234,00",
                     "Write two digits after the decimal mark."), row, column, text);
             return Optional.empty();
@@ -100,7 +103,8 @@ final class MoneyReader {
         if (rounded.compareTo(amount) != 0) {
             report(Doubt.note("amount-rounded", "The amount was rounded to %s %s."
                     .formatted(currency.getCurrencyCode(), rounded.toPlainString()),
-                    "at most %d digits after the decimal mark".formatted(digits), "Check the price."), row, column, text);
+                    "at most %d digits after the decimal mark".formatted(digits), "Check the price."), row, column,
+                            text);
         }
         if (rounded.precision() - rounded.scale() > 12) {
             report(Doubt.error("amount-not-understood", "No amount is that large.", "an amount such as 12.50",

@@ -23,9 +23,11 @@ import slotledger.model.unit.Money;
 final class OfferRows {
 
     /** 3 | 3 days | 2-3 Tage | 1 week | 2 Wochen | 48 h. */
-    private static final Pattern DAYS = Pattern.compile("(?:\\d{1,3}\\s?(?:-|to|bis|à|a)\\s?)?(\\d{1,3})\\s*(\\p{L}*)\\.?.*");
+    private static final Pattern DAYS =
+            Pattern.compile("(?:\\d{1,3}\\s?(?:-|to|bis|à|a)\\s?)?(\\d{1,3})\\s*(\\p{L}*)\\.?.*");
     /** 120 | >100 | 100+ | 250 pcs. */
-    private static final Pattern STOCK = Pattern.compile("[>~]?\\s?(\\d{1,7})\\s?\\+?\\s?(?:pcs|pieces|packs|stk|stück|st|szt|pz|u)?\\.?");
+    private static final Pattern STOCK =
+            Pattern.compile("[>~]?\\s?(\\d{1,7})\\s?\\+?\\s?(?:pcs|pieces|packs|stk|stück|st|szt|pz|u)?\\.?");
     private static final int LARGEST_PACK = 64;
 
     private final KindReader kinds;
@@ -46,7 +48,8 @@ final class OfferRows {
         }
         Table table = row.table();
         for (String title : table.titles()) {
-            Matcher named = Pattern.compile("(?i)(?:supplier|vendor|lieferant|fournisseur|proveedor|fornitore|leverancier|dostawca)"
+            Matcher named = Pattern.compile(
+                    "(?i)(?:supplier|vendor|lieferant|fournisseur|proveedor|fornitore|leverancier|dostawca)"
                     + "[\\s:|]+(.+)").matcher(title);
             if (named.matches()) {
                 return named.group(1).strip();
@@ -82,7 +85,8 @@ final class OfferRows {
             return Optional.empty();
         }
         return Optional.of(new OfferLine(row, Texts.tidy(supplier), row.text(Field.PART), kind.get().kind(),
-                pack.getAsInt(), prices, stock(row), leadDays(row), date(row, Field.PRICE_DATE), date(row, Field.VALID_UNTIL)));
+                pack.getAsInt(), prices, stock(row), leadDays(row), date(row, Field.PRICE_DATE),
+                        date(row, Field.VALID_UNTIL)));
     }
 
     private SortedMap<Integer, Money> prices(TableRow row) {
@@ -120,7 +124,8 @@ final class OfferRows {
             findings.accept(Doubt.error("pack-size", inText > 1 && pack > 1
                     ? "The text says %d modules a pack, the column %d; the row was left out.".formatted(inText, pack)
                     : "This is no number of modules a pack; the row was left out.",
-                    "how many modules are in a pack, such as 2", "Correct the cell.").at(row.place(Field.PACK_SIZE), text));
+                    "how many modules are in a pack, such as 2", "Correct the cell.")
+                            .at(row.place(Field.PACK_SIZE), text));
             return OptionalInt.empty();
         }
         return OptionalInt.of(Math.max(pack, inText));
@@ -153,13 +158,16 @@ final class OfferRows {
         }
         Matcher days = DAYS.matcher(Texts.fold(text).replace('–', '-'));
         if (!days.matches()) {
-            findings.accept(Doubt.note("lead-time-not-understood", "The lead time was not understood; it is left unknown.",
+            findings.accept(Doubt.note("lead-time-not-understood",
+                    "The lead time was not understood; it is left unknown.",
                     "a number of days", "Correct the cell.").at(row.place(Field.LEAD_TIME), text));
             return OptionalInt.empty();
         }
         int number = Integer.parseInt(days.group(1));
         String unit = days.group(2);
-        if (unit.matches("w|wk|wks|week|weeks|woche|wochen|semaine|semaines|semana|semanas|settimana|settimane|weken|tydzien|tygodnie|tygodni")) {
+        if (unit.matches(
+                "w|wk|wks|week|weeks|woche|wochen|semaine|semaines|"
+                + "semana|semanas|settimana|settimane|weken|tydzien|tygodnie|tygodni")) {
             return OptionalInt.of(number * 7);
         }
         if (unit.matches("h|hrs?|hours?|std|stunden|heures|horas|ore|uur|godzin")) {
@@ -177,7 +185,8 @@ final class OfferRows {
         if (date.value().isEmpty()) {
             findings.accept(Doubt.warning("date-not-understood", date.ambiguous()
                     ? "This date can be read in two ways; it is left unknown."
-                    : "This is no date; it is left unknown.", "a date such as 2026-03-31", "Write the date as year-month-day.")
+                    : "This is no date; it is left unknown.", "a date such as 2026-03-31",
+                            "Write the date as year-month-day.")
                     .at(row.place(field), text));
         }
         return date.value();

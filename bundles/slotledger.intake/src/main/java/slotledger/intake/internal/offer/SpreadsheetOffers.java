@@ -118,7 +118,8 @@ public final class SpreadsheetOffers implements OfferSource {
             if (supplier.isEmpty()) {
                 findings.add(Doubt.error("offer-without-price",
                         "This table has neither prices nor suppliers' terms; the row was left out.",
-                        "a column of prices", "Name the column of prices, or delete the table.").at(row.place(), row.shown()));
+                        "a column of prices", "Name the column of prices, or delete the table.")
+                                .at(row.place(), row.shown()));
             } else {
                 market.terms(supplier, row, money);
             }

@@ -53,7 +53,8 @@ final class PolicyBuilder {
                 : budget != null ? Currencies.in(budget.text()) : Optional.empty();
         if (found.isEmpty()) {
             Place place = written == null ? Place.ofFile(file) : written.place();
-            throw new IntakeException(Doubt.error("currency-missing", "The policy does not say which currency it is in.",
+            throw new IntakeException(Doubt.error("currency-missing",
+                    "The policy does not say which currency it is in.",
                     "a line such as \"currency: EUR\"", "Add the line; use the three letters of ISO 4217.")
                     .at(place, written == null ? "" : written.text()), null);
         }
@@ -126,7 +127,8 @@ final class PolicyBuilder {
         boolean other = named.isPresent() && !named.get().equals(currency);
         if (number.value().isEmpty() || number.value().get().signum() < 0 || other
                 || number.value().get().precision() - number.value().get().scale() > 12) {
-            draft.report(Doubt.error(number.ambiguous() ? "amount-ambiguous" : "amount-not-understood", number.ambiguous()
+            draft.report(Doubt.error(number.ambiguous() ? "amount-ambiguous" : "amount-not-understood",
+                    number.ambiguous()
                     ? "This can be read in two ways; it was not used."
                     : other ? "This is not in the currency of the policy (%s); it was not used."
                             .formatted(currency.getCurrencyCode())
@@ -165,7 +167,8 @@ final class PolicyBuilder {
     }
 
     private Target target(TargetDraft target, String role, Capacity capacity) {
-        return new Target(role, capacity, given(target, PolicyKey.DUAL_CHANNEL).map(entry -> yesOrNo(entry, false)).orElse(false),
+        return new Target(role, capacity,
+                given(target, PolicyKey.DUAL_CHANNEL).map(entry -> yesOrNo(entry, false)).orElse(false),
                 given(target, PolicyKey.ECC).map(entry -> yesOrNo(entry, false)).orElse(false),
                 given(target, PolicyKey.RATE).flatMap(this::rate),
                 given(target, PolicyKey.WEIGHT).map(this::weight).orElse(1));
@@ -191,7 +194,8 @@ final class PolicyBuilder {
     private Optional<Rate> rate(Entry entry) {
         OptionalInt number = whole(entry.text().replaceAll("(?i)\\s*(mt/s|mhz)$", ""), 20_000);
         if (number.isEmpty() || number.getAsInt() < 1) {
-            draft.report(Doubt.error("rate-not-understood", "This is not a rate; it was not used.", "a rate in MT/s such as 2400",
+            draft.report(Doubt.error("rate-not-understood", "This is not a rate; it was not used.",
+                    "a rate in MT/s such as 2400",
                     "Correct it."), entry);
             return Optional.empty();
         }

@@ -32,7 +32,8 @@ enum PolicyKey {
     enum Section {
         SETTINGS("settings"),
         TARGETS("targets", "target"),
-        COST_CENTRES("cost centre budgets", "cost center budgets", "cost centres", "cost centers", "cost centre budget"),
+        COST_CENTRES("cost centre budgets", "cost center budgets", "cost centres", "cost centers",
+                "cost centre budget"),
         LEAVE_ALONE("leave alone"),
         LABOUR("labour", "labor"),
         SPARES("spares");
@@ -71,7 +72,8 @@ enum PolicyKey {
 
     static Optional<PolicyKey> of(Section section, String text) {
         for (PolicyKey key : values()) {
-            if (key.section == section && key.names.stream().anyMatch(name -> Texts.key(name).equals(Texts.key(text)))) {
+            if (key.section == section && key.names.stream()
+                    .anyMatch(name -> Texts.key(name).equals(Texts.key(text)))) {
                 return Optional.of(key);
             }
         }

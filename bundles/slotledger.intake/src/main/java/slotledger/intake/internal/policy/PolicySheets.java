@@ -13,6 +13,7 @@ import slotledger.intake.internal.policy.PolicyKey.Section;
 import slotledger.intake.internal.sheet.Cell;
 import slotledger.intake.internal.sheet.CellRange;
 import slotledger.intake.internal.sheet.SheetVisitor;
+import slotledger.intake.internal.template.Templates;
 import slotledger.intake.internal.value.Doubt;
 import slotledger.intake.internal.value.Texts;
 import slotledger.model.finding.Place;
@@ -52,7 +53,7 @@ final class PolicySheets implements SheetVisitor {
     @Override
     public void row(int number, List<Cell> cells) {
         List<Cell> filled = cells.stream().filter(cell -> !cell.text().isBlank()).toList();
-        if (filled.isEmpty() || ++rows > MOST_ROWS) {
+        if (filled.isEmpty() || ++rows > MOST_ROWS || sheet.equals(Templates.HELP)) {
             return;
         }
         String first = Texts.tidy(filled.get(0).text());
@@ -92,13 +93,15 @@ final class PolicySheets implements SheetVisitor {
         } else if (filled.size() == 1 || Texts.key(first).equals("setting") || Texts.key(first).equals("key")) {
             note(place, first);
         } else {
-            unknown.add(() -> draft.report(Doubt.error("unknown-key", "The setting \"%s\" is not known.".formatted(first),
+            unknown.add(() -> draft.report(
+                    Doubt.error("unknown-key", "The setting \"%s\" is not known.".formatted(first),
                     "a setting of a policy", PolicyKey.advice(Section.SETTINGS, first)), place, first));
         }
     }
 
     private void note(Place place, String text) {
-        unknown.add(() -> draft.report(Doubt.note("note-row", "This row was taken for a note.", "", "Nothing."), place, text));
+        unknown.add(() -> draft.report(Doubt.note("note-row", "This row was taken for a note.", "", "Nothing."), place,
+                text));
     }
 
     private void target(List<Cell> filled, Place place) {
@@ -110,7 +113,8 @@ final class PolicySheets implements SheetVisitor {
         for (Cell cell : filled) {
             PolicyKey key = columns.get(cell.column());
             if (key != null) {
-                target.entries().put(key, new Entry(Texts.tidy(cell.text()), place.atColumn(cell.column(), key.text())));
+                target.entries().put(key, new Entry(Texts.tidy(cell.text()),
+                        place.atColumn(cell.column(), key.text())));
             }
         }
         if (target.entries().size() < 2) {

@@ -51,8 +51,10 @@ final class PolicyYaml {
     }
 
     private static IntakeException unreadable(Place place, String problem, Exception cause) {
-        return new IntakeException(Doubt.error("policy-not-readable", "The policy can't be read: %s.".formatted(problem),
-                "lines such as \"budget: 12000\"", "Compare the line with the template of the policy.").at(place, ""), cause);
+        return new IntakeException(Doubt.error("policy-not-readable",
+                "The policy can't be read: %s.".formatted(problem),
+                "lines such as \"budget: 12000\"", "Compare the line with the template of the policy.").at(place, ""),
+                        cause);
     }
 
     private void top(String key, Node keyNode, Node value) {
@@ -167,7 +169,8 @@ final class PolicyYaml {
     }
 
     private void unknown(Section section, String key, Node node) {
-        draft.report(Doubt.error("unknown-key", "The key \"%s\" is not known here, or what follows it does not belong there."
+        draft.report(Doubt.error("unknown-key",
+                "The key \"%s\" is not known here, or what follows it does not belong there."
                 .formatted(key), "a key of a policy", PolicyKey.advice(section, key)), place(node), key);
     }
 

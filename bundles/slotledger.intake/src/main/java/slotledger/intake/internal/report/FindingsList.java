@@ -17,7 +17,8 @@ import slotledger.model.finding.Place;
 final class FindingsList {
 
     static final String NAME = "Findings";
-    private static final List<String> HEADINGS = List.of("Severity", "Machine", "File", "Sheet", "Row", "Column", "Heading",
+    private static final List<String> HEADINGS =
+            List.of("Severity", "Machine", "File", "Sheet", "Row", "Column", "Heading",
             "What is the matter", "Seen", "Expected", "What to do", "Check");
     private static final List<Integer> WIDTHS = List.of(10, 18, 22, 18, 8, 8, 18, 60, 30, 30, 50, 24);
     /** A spreadsheet program holds no more rows. */

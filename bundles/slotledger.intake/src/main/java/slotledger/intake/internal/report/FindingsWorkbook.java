@@ -73,7 +73,8 @@ public final class FindingsWorkbook {
                     public void startSheet(String sheet, boolean hidden) {
                         List<String> key = List.of(name, sheet);
                         SXSSFSheet copy = book.createSheet(names.get(key));
-                        mirror = new MirrorSheet(copy, shapes.get(key), styles, places.getOrDefault(key, Map.of()), notes);
+                        mirror = new MirrorSheet(copy, shapes.get(key), styles, places.getOrDefault(key, Map.of()),
+                                notes);
                         mirror.begin();
                     }
 

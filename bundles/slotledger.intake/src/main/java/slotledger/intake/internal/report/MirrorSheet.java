@@ -16,7 +16,10 @@ import slotledger.intake.internal.sheet.Cell;
 import slotledger.model.finding.Finding;
 import slotledger.model.finding.Severity;
 
-/** One sheet of an inventory as it is, with notes on the cells that have findings and two columns that say so in words. */
+/**
+ * One sheet of an inventory as it is, with notes on the cells that have findings and two columns that say so in
+ * words.
+ */
 final class MirrorSheet {
 
     private final SXSSFSheet sheet;
@@ -55,7 +58,8 @@ final class MirrorSheet {
         if (shape.headerRow > 0) {
             sheet.createFreezePane(0, shape.headerRow);
             if (shape.lastRow > shape.headerRow) {
-                sheet.setAutoFilter(new CellRangeAddress(shape.headerRow - 1, shape.lastRow - 1, 0, shape.lastColumn + 1));
+                sheet.setAutoFilter(new CellRangeAddress(shape.headerRow - 1, shape.lastRow - 1, 0, shape.lastColumn
+                        + 1));
             }
         }
     }
@@ -74,7 +78,8 @@ final class MirrorSheet {
             SafeCells.text(row.createCell(shape.lastColumn + 1), "What is the matter, what to do", styles.heading());
         } else if (!findings.isEmpty()) {
             Optional<Severity> worst = worst(findings);
-            SafeCells.text(row.createCell(shape.lastColumn), worst.orElseThrow().text(), styles.cell(worst, false, false));
+            SafeCells.text(row.createCell(shape.lastColumn), worst.orElseThrow().text(),
+                    styles.cell(worst, false, false));
             SafeCells.text(row.createCell(shape.lastColumn + 1), text(findings), styles.wrapped());
         }
     }
@@ -142,7 +147,8 @@ final class MirrorSheet {
         List<String> lines = new ArrayList<>();
         for (Finding finding : findings) {
             lines.add(finding.severity().text() + ": " + finding.message()
-                    + (finding.expected().isEmpty() ? "" : " Expected: " + finding.expected() + ".") + " " + finding.remedy());
+                    + (finding.expected().isEmpty() ? "" : " Expected: " + finding.expected() + ".") + " "
+                            + finding.remedy());
         }
         return lines.stream().distinct().collect(Collectors.joining("\n"));
     }

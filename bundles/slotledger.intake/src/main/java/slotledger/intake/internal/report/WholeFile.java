@@ -6,6 +6,7 @@ import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.util.UUID;
 import slotledger.intake.IntakeException;
 import slotledger.intake.internal.value.Doubt;
 import slotledger.model.finding.Place;
@@ -27,13 +28,15 @@ public final class WholeFile {
         try {
             Path folder = target.toAbsolutePath().getParent();
             Files.createDirectories(folder);
-            temporary = Files.createTempFile(folder, ".slotledger", ".part");
+            // Not a temporary file: that one only its owner may read, and others must.
+            temporary = folder.resolve(".slotledger-" + UUID.randomUUID() + ".part");
             try (OutputStream out = Files.newOutputStream(temporary)) {
                 content.writeTo(out);
             }
             move(temporary, target);
         } catch (IOException e) {
-            throw new IntakeException(Doubt.error("file-not-written", "The file can't be written: %s.".formatted(e.getMessage()),
+            throw new IntakeException(Doubt.error("file-not-written",
+                    "The file can't be written: %s.".formatted(e.getMessage()),
                     "a folder one may write to, and a file that is not open elsewhere",
                     "Close the file in the spreadsheet program, or choose another folder.")
                     .at(Place.ofFile(target.toString()), ""), e);

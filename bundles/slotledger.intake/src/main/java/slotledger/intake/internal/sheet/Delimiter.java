@@ -13,6 +13,8 @@ final class Delimiter {
     private static final int ENOUGH_RECORDS = 200;
     /** Share of the lines with delimiters that must be of one length; titles and notes are not. */
     private static final double REGULAR = 0.6;
+    /** One line in so many must have a delimiter at all. */
+    private static final int FEW = 4;
 
     private Delimiter() {
     }
@@ -29,7 +31,7 @@ final class Delimiter {
         for (char candidate : CANDIDATES) {
             counts.put(candidate, counts(sample, candidate, whole, false));
         }
-        if (isRegular(counts.get(';')) || isRegular(counts.get('\t'))) {
+        if (Math.max(share(counts.get(';')), share(counts.get('\t'))) >= share(counts.get(','))) {
             // "8,5;12,3": commas inside numbers then are decimal points.
             counts.put(',', counts(sample, ',', whole, true));
         }
@@ -37,12 +39,12 @@ final class Delimiter {
         double bestShare = 0;
         int bestValues = 0;
         for (char candidate : CANDIDATES) {
-            List<Integer> found = counts.get(candidate);
-            double share = (double) alike(found) / found.size();
-            if (isRegular(found) && (share > bestShare || share == bestShare && mostUsual(found) > bestValues)) {
+            double share = share(counts.get(candidate));
+            int values = mostUsual(counts.get(candidate));
+            if (share > bestShare || share > 0 && share == bestShare && values > bestValues) {
                 best = candidate;
                 bestShare = share;
-                bestValues = mostUsual(found);
+                bestValues = values;
             }
         }
         return best != 0 ? best : mostFrequent(counts);
@@ -61,14 +63,13 @@ final class Delimiter {
         return best;
     }
 
-    private static boolean isRegular(List<Integer> counts) {
+    /** Share of the lines that are alike; zero where too few are to speak of a table. */
+    private static double share(List<Integer> counts) {
         long some = counts.stream().filter(count -> count > 0).count();
-        return some > 0 && alike(counts) >= some * REGULAR && some * 4 >= counts.size();
-    }
-
-    private static long alike(List<Integer> counts) {
         int usual = mostUsual(counts);
-        return counts.stream().filter(count -> count == usual).count();
+        long alike = usual == 0 ? 0 : counts.stream().filter(count -> count == usual).count();
+        boolean regular = alike > 0 && alike >= some * REGULAR && some * FEW >= counts.size();
+        return regular ? (double) alike / counts.size() : 0;
     }
 
     /** The number of delimiters most lines have, lines without any aside; the larger of two equally usual ones. */

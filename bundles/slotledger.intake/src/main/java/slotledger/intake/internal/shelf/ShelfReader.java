@@ -64,7 +64,8 @@ public final class ShelfReader {
         @Override
         public void startTable(Table table) {
             if (!table.has(Field.COUNT)) {
-                findings.add(Doubt.note("no-count-column", "This table has no column of counts; each row was counted once.",
+                findings.add(Doubt.note("no-count-column",
+                        "This table has no column of counts; each row was counted once.",
                         "a column of counts", "Add the column if a row stands for several modules.")
                         .at(table.headerPlace(), ""));
             }

@@ -91,7 +91,8 @@ public enum Field {
     /** Whether several columns may have this field, told apart by their label. */
     public boolean repeats() {
         return switch (this) {
-            case SLOT, SLOT_SIZE, SLOT_TYPE, SLOT_RATE, SLOT_PART, SLOT_SERIAL, SLOT_MAKER, PRICE_FROM, REMARK, IGNORED -> true;
+            case SLOT, SLOT_SIZE, SLOT_TYPE, SLOT_RATE, SLOT_PART, SLOT_SERIAL, SLOT_MAKER, PRICE_FROM, REMARK,
+                    IGNORED -> true;
             default -> false;
         };
     }

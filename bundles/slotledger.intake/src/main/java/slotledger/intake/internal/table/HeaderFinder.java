@@ -12,7 +12,9 @@ import slotledger.intake.internal.sheet.Cell;
 import slotledger.intake.internal.value.CapacityUnit;
 import slotledger.intake.internal.value.Texts;
 
-/** Finds the headings among the first rows of a sheet: the one to three rows in which the most fields are recognised. */
+/**
+ * Finds the headings among the first rows of a sheet: the one to three rows in which the most fields are recognised.
+ */
 final class HeaderFinder {
 
     /** A heading is seldom longer; a sentence that happens to be one word of ours is no heading. */
@@ -71,8 +73,12 @@ final class HeaderFinder {
 
     /** Whether a single row in the middle of a sheet is the heading of another table. */
     Optional<List<Column>> again(SheetRow row) {
-        if (row.cells().stream().anyMatch(cell -> cell.type() != Cell.Type.TEXT)) {
-            return Optional.empty();
+        int misses = 0;
+        for (Cell cell : row.cells()) {
+            misses += cell.type() == Cell.Type.TEXT && headings.mayMean(cell.text()) ? 0 : 1;
+            if (cell.type() != Cell.Type.TEXT || misses * 5 > row.cells().size() * 2) {
+                return Optional.empty();
+            }
         }
         List<Column> columns = columns(List.of(row));
         return score(columns) >= Math.max(3, least) && score(columns) * 5 >= columns.size() * 3

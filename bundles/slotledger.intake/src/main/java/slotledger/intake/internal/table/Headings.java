@@ -17,9 +17,16 @@ public final class Headings {
     /** (GB) | [MB] | (net, EUR) and whatever else stands in parentheses. */
     private static final Pattern PARENTHESES = Pattern.compile("[(\\[][^)\\]]*[)\\]]");
     /** RAM in GB | Speicher_MB | Preis EUR | Preis €. */
-    private static final Pattern UNIT_LAST = Pattern.compile("[ _/,-]+(?:in )?(?:[tgmk]i?[bo]|eur|gbp|usd|pln|chf|€|£|\\$|zl|mhz|mt/s)$");
+    private static final Pattern UNIT_LAST =
+            Pattern.compile("[ _/,-]+(?:in )?(?:[tgmk]i?[bo]|eur|gbp|usd|pln|chf|€|£|\\$|zl|mhz|mt/s)$");
     private static final Pattern NOT_IN_PATTERN = Pattern.compile("[^\\p{L}\\p{Nd}+#-]+");
 
+    /** Asset tags and serials hold long numbers, headings don't. */
+    private static final Pattern LONG_NUMBER = Pattern.compile("\\d{4}");
+    private static final int LONGEST = 80;
+    private static final int MOST_LOOKED = 10_000;
+
+    private final Map<String, Boolean> looked = new HashMap<>();
     private final Map<String, Meaning> mapped;
     private final Map<String, Field> exact = new HashMap<>();
     private final List<Numbered> numbered = new ArrayList<>();
@@ -84,7 +91,19 @@ public final class Headings {
 
     private static String withoutUnit(String text) {
         Matcher unit = UNIT_LAST.matcher(Texts.fold(text));
-        return unit.find() && unit.end() <= text.length() + 1 ? text.substring(0, Math.min(text.length(), unit.start())) : text;
+        return unit.find() && unit.end() <= text.length() + 1 ? text.substring(0, Math.min(text.length(), unit.start()))
+                : text;
+    }
+
+    /** The same as whether the meaning is known, quick for texts that come again and again. */
+    boolean mayMean(String text) {
+        if (text.length() > LONGEST || LONG_NUMBER.matcher(text).find()) {
+            return false;
+        }
+        if (looked.size() >= MOST_LOOKED) {
+            looked.clear();
+        }
+        return looked.computeIfAbsent(text, key -> meaning(key).isPresent());
     }
 
     /** What the heading means; empty where nobody knows. */

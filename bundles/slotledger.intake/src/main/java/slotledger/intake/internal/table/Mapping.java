@@ -76,7 +76,8 @@ public record Mapping(String file, Map<String, Meaning> meanings, Map<String, In
                 findings.add(unknown(line.substring(equals + 1).strip()).at(place, line.strip()));
             } else if (meanings.putIfAbsent(key, meaning.get()) != null) {
                 findings.add(Doubt.error("mapping-line", "This heading was already mapped in line %d."
-                        .formatted(lines.get(key)), "one line a heading", "Delete one of the lines.").at(place, line.strip()));
+                        .formatted(lines.get(key)), "one line a heading", "Delete one of the lines.")
+                                .at(place, line.strip()));
             } else {
                 lines.put(key, number);
             }
@@ -117,9 +118,11 @@ public record Mapping(String file, Map<String, Meaning> meanings, Map<String, In
         lines.forEach((key, line) -> {
             boolean used = uses.stream().flatMap(use -> use.columns().stream())
                     .anyMatch(column -> List.of(column.heading().split(" / ")).stream().map(Headings::mappingKey)
-                            .anyMatch(key::equals) || Headings.mappingKey(column.heading().replace(" / ", " ")).equals(key));
+                            .anyMatch(key::equals) || Headings.mappingKey(column.heading().replace(" / ", " "))
+                                    .equals(key));
             if (!used) {
-                unused.add(Doubt.warning("mapping-unused", "No table has this heading.", "a heading as the sheet writes it",
+                unused.add(Doubt.warning("mapping-unused", "No table has this heading.",
+                        "a heading as the sheet writes it",
                         "Correct the heading, or delete the line.").at(Place.ofRow(file, "", line), key));
             }
         });

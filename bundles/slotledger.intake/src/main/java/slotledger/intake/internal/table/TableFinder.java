@@ -133,7 +133,8 @@ public final class TableFinder implements SheetVisitor {
         boolean same = columns.stream().map(Column::meaning).toList()
                 .equals(table.columns().stream().map(Column::meaning).toList());
         if (same) {
-            report(Doubt.note("headings-repeated", "The headings are repeated here.", "", "Nothing."), row.number(), shown(row));
+            report(Doubt.note("headings-repeated", "The headings are repeated here.", "", "Nothing."), row.number(),
+                    shown(row));
         } else {
             close();
             start(row.number(), columns, table.titles());
@@ -142,7 +143,8 @@ public final class TableFinder implements SheetVisitor {
 
     private void close() {
         if (table != null) {
-            List<TableUse.ColumnUse> columns = table.columns().stream().map(column -> new TableUse.ColumnUse(column.number(),
+            List<TableUse.ColumnUse> columns =
+                    table.columns().stream().map(column -> new TableUse.ColumnUse(column.number(),
                     column.heading(), column.meaning().map(Meaning::toString).orElse(""))).toList();
             uses.add(new TableUse(file, sheet, table.headerRow(), rowsOfTable, columns));
         }
@@ -173,7 +175,7 @@ public final class TableFinder implements SheetVisitor {
         Place place = new Place(file, sheet, OptionalInt.empty(), OptionalInt.empty(), "");
         if (rowsOfSheet > 0) {
             findings.accept(Doubt.note("sheet-without-table",
-                    "No headings were recognised among the first %d rows, so none of the %d rows of this sheet was read."
+                    "No headings were found in the first %d rows, so none of the %d rows here was read."
                             .formatted(LOOK_AHEAD, rowsOfSheet),
                     "a row of headings", "If it holds data, name its headings in a mapping file.").at(place, ""));
         }

@@ -5,11 +5,13 @@ import java.util.List;
 /** What the templates ask for. */
 final class TemplateSheets {
 
-    static final String MODULE = "The module in any usual notation: 8GB 1Rx8 PC4-2666V-U, 8GB DDR4-2666 SO-DIMM non-ECC, "
-            + "4GB PC3L-12800S. The more it says (form, ECC, registered or not, ranks and chips), the more can be planned.";
+    static final String MODULE =
+            "The module in any usual notation: 8GB 1Rx8 PC4-2666V-U, 8GB DDR4-2666 SO-DIMM non-ECC, "
+            + "4GB PC3L-12800S. The more it says (form, ECC, registered, ranks, chips), the more can be planned.";
 
     static final List<TemplateColumn> FLEET = List.of(
-            column("Asset tag", "The label on the machine. Each tag once. Where it is missing, the serial number stands in.",
+            column("Asset tag",
+                    "The label on the machine. Each tag once. Where it is missing, the serial number stands in.",
                     "EXAMPLE-0001"),
             column("Serial number", "The machine's serial number.", "5XK20731"),
             column("Maker", "Who made it. May stand in the model column instead.", "Halden"),
@@ -23,7 +25,8 @@ final class TemplateSheets {
             column("Processors", "How many processors; empty means one.", "1"),
             column("Slots", "How many memory slots the machine has.", "4"),
             column("Total memory (GB)", "What the machine says is installed; compared with the modules.", "8"),
-            column("Slot 1", "The module in the slot, or empty. Rename the column as the board prints it, such as DIMM A1. "
+            column("Slot 1",
+                    "The module in the slot, or empty. Rename the column as the board prints it, such as DIMM A1. "
                     + "Add or delete slot columns as you need.", "4GB DDR4-2666 1Rx8"),
             column("Slot 2", "As before.", "4GB DDR4-2666 1Rx8"),
             column("Slot 3", "As before.", "empty"),
@@ -37,7 +40,8 @@ final class TemplateSheets {
             column("Module", MODULE, "8GB 1Rx8 PC4-2666V-U non-ECC"),
             column("Pack size", "How many modules are in a pack; empty means one.", "1"),
             column("Price (EUR)", "Price of one pack without tax, in the currency the heading names.", "21.90"),
-            column("Price from 10", "Price of one pack if at least 10 packs are ordered; more such columns may follow.", "20.50"),
+            column("Price from 10", "Price of one pack if at least 10 packs are ordered; more such columns may follow.",
+                    "20.50"),
             column("Price from 50", "As before.", "19.90"),
             column("Stock", "Packs that can be had; empty means as many as wanted.", "200"),
             column("Lead time (days)", "Days until delivery.", "3"),
@@ -88,10 +92,12 @@ final class TemplateSheets {
             List.of("spares at least one", "Whether at least one spare of each kind is bought."),
             List.of("reuse pulled", "Whether modules pulled from machines may be used again."),
             List.of("harvest", "Whether machines above their target may be opened for their modules."),
-            List.of("targets", "One row a role, as the inventory writes it; * stands for any other role. Memory is the least "
+            List.of("targets",
+                    "One row a role, as the inventory writes it; * stands for any other role. Memory is the least "
                     + "usable memory, rate the least rate in MT/s, weight from 1 to 1000; more is more urgent."),
             List.of("cost centre budgets", "The most for single cost centres, as the inventory names them."),
-            List.of("leave alone", "Machines nobody touches: a tag, a room or a role a row; several may stand side by side."));
+            List.of("leave alone",
+                    "Machines nobody touches: a tag, a room or a role a row; several may stand side by side."));
 
     private TemplateSheets() {
     }

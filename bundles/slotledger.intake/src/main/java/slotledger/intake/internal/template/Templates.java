@@ -20,7 +20,8 @@ import slotledger.intake.internal.report.WholeFile;
 /** Writes the fill-in files: workbooks with explanations on their headings and an example row, and two text files. */
 public final class Templates {
 
-    private static final String HELP = "How to fill in";
+    /** The sheet of explanations in each workbook. */
+    public static final String HELP = "How to fill in";
     private static final int NARROWEST = 12;
     private static final int WIDEST = 36;
 
@@ -51,7 +52,8 @@ public final class Templates {
         return target;
     }
 
-    private static Path table(Path target, String name, List<TemplateColumn> columns, String about) throws IntakeException {
+    private static Path table(Path target, String name, List<TemplateColumn> columns,
+            String about) throws IntakeException {
         WholeFile.write(target, out -> {
             try (Workbook book = new XSSFWorkbook()) {
                 BookStyles styles = new BookStyles(book);
@@ -96,7 +98,8 @@ public final class Templates {
                 for (int i = 1; i <= 5; i++) {
                     sheet.setColumnWidth(i, 16 * 256);
                 }
-                help(book, styles, "Keep the words of the first column and the headings; change what stands beside or below.",
+                help(book, styles,
+                        "Keep the words of the first column and the headings; change what stands beside or below.",
                         TemplateSheets.POLICY_HELP);
                 book.write(out);
             }

@@ -12,10 +12,12 @@ import java.util.regex.Pattern;
 public final class Currencies {
 
     /** The dollar sign and "kr" stand for several currencies, so they are none of ours. */
-    private static final Map<String, String> SYMBOLS = Map.of("€", "EUR", "£", "GBP", "ZŁ", "PLN", "EURO", "EUR", "US$", "USD",
+    private static final Map<String,
+            String> SYMBOLS = Map.of("€", "EUR", "£", "GBP", "ZŁ", "PLN", "EURO", "EUR", "US$", "USD",
             "KČ", "CZK", "FR.", "CHF", "SFR", "CHF");
     private static final Pattern SYMBOL = Pattern.compile("€|£|US\\$|(?<!\\p{L})(?:ZŁ|EURO|KČ|FR\\.|SFR)(?!\\p{L})");
-    private static final Pattern CODE = Pattern.compile("(?<!\\p{L})(AUD|BGN|CAD|CHF|CZK|DKK|EUR|GBP|HUF|INR|JPY|NOK|NZD|PLN|"
+    private static final Pattern CODE =
+            Pattern.compile("(?<!\\p{L})(AUD|BGN|CAD|CHF|CZK|DKK|EUR|GBP|HUF|INR|JPY|NOK|NZD|PLN|"
             + "RON|SEK|USD|ZAR)(?!\\p{L})");
     /** Anything that can stand beside an amount of money. */
     private static final Pattern ANY = Pattern.compile(SYMBOL.pattern() + "|" + CODE.pattern() + "|\\$");

@@ -13,7 +13,8 @@ public final class FillerWords {
     private static final Pattern PINS_232 = Pattern.compile(ModuleText.BEFORE + "232" + ModuleText.AFTER);
     /** airflow blank | DIMM blank | blank | air baffle | Blindabdeckung | Leermodul. */
     private static final Pattern BLANK = Pattern.compile(
-            ModuleText.BEFORE + "(?:(?:AIR ?FLOW |DIMM )?BLANKS?|FILLER|DUMMY|BLINDABDECKUNG|LEERMODUL)" + ModuleText.AFTER);
+            ModuleText.BEFORE + "(?:(?:AIR ?FLOW |DIMM )?BLANKS?|FILLER|DUMMY|BLINDABDECKUNG|LEERMODUL)"
+                    + ModuleText.AFTER);
 
     private FillerWords() {
     }

@@ -13,13 +13,15 @@ final class FormWords {
     private static final Pattern BUFFERED_DIMM =
             Pattern.compile(ModuleText.BEFORE + "(LR|FB|R|U)[ -]?DIMMS?" + ModuleText.AFTER);
     /** SO-DIMM | SODIMM | SO DIMM | ECC SODIMM. */
-    private static final Pattern SO_DIMM = Pattern.compile(ModuleText.BEFORE + "S\\.?O\\.?[ -]?DIMMS?" + ModuleText.AFTER);
+    private static final Pattern SO_DIMM =
+            Pattern.compile(ModuleText.BEFORE + "S\\.?O\\.?[ -]?DIMMS?" + ModuleText.AFTER);
     /** MicroDIMM | Mini-DIMM. */
     private static final Pattern SMALL_DIMM =
             Pattern.compile(ModuleText.BEFORE + "(MICRO|MINI)[ -]?DIMMS?" + ModuleText.AFTER);
     /** 184-pin RIMM | RIMM | 232 pin RIMM; a RIMM without pin count is left open. */
     private static final Pattern RIMM =
-            Pattern.compile(ModuleText.BEFORE + "(?:(184|232)[ -]?PINS? )?RIMMS?(?: (3200|4200|4800))?" + ModuleText.AFTER);
+            Pattern.compile(ModuleText.BEFORE + "(?:(184|232)[ -]?PINS? )?RIMMS?(?: (3200|4200|4800))?"
+                    + ModuleText.AFTER);
     /** 72-pin SIMM | SIMM 30 | SIMM PS/2; a SIMM without pin count is left open. */
     private static final Pattern SIMM = Pattern.compile(
             ModuleText.BEFORE + "(?:(30|72)[ -]?PINS? )?SIMMS?(?: (30|72)(?:[ -]?PINS?)?)?" + ModuleText.AFTER);
@@ -29,12 +31,14 @@ final class FormWords {
     private static final Pattern DIMM = Pattern.compile(ModuleText.BEFORE + "(?:LONG[ -]?)?DIMMS?" + ModuleText.AFTER);
     /** unbuffered | ungepuffert | non-registered. */
     private static final Pattern UNBUFFERED = Pattern.compile(ModuleText.BEFORE
-            + "(?:UNBUFFERED|UNBUFF|UNREGISTERED|NON?[ -]?REG(?:ISTERED)?|NON?[ -]?BUFFERED|UNGEPUFFERT)" + ModuleText.AFTER);
+            + "(?:UNBUFFERED|UNBUFF|UNREGISTERED|NON?[ -]?REG(?:ISTERED)?|NON?[ -]?BUFFERED|UNGEPUFFERT)"
+                    + ModuleText.AFTER);
     /** fully buffered. */
     private static final Pattern FULLY_BUFFERED =
             Pattern.compile(ModuleText.BEFORE + "FULLY[ -]?BUFFERED" + ModuleText.AFTER);
     /** load reduced. */
-    private static final Pattern LOAD_REDUCED = Pattern.compile(ModuleText.BEFORE + "LOAD[ -]?REDUCED" + ModuleText.AFTER);
+    private static final Pattern LOAD_REDUCED =
+            Pattern.compile(ModuleText.BEFORE + "LOAD[ -]?REDUCED" + ModuleText.AFTER);
     /** registered | REG | reg. ECC | registriert. */
     private static final Pattern REGISTERED =
             Pattern.compile(ModuleText.BEFORE + "(?:REGISTERED|REGISTRIERT|REG)" + ModuleText.AFTER + "\\.?");

@@ -75,6 +75,7 @@ final class Grades {
 
     /** Whether the number is the clock of a grade, which is half its rate. */
     static OptionalInt ofClock(Optional<Generation> generation, int number) {
-        return near(generation, number * 2).isPresent() ? near(generation, number * 2) : near(generation, number * 2 + 1);
+        return near(generation, number * 2).isPresent() ? near(generation, number * 2)
+                : near(generation, number * 2 + 1);
     }
 }

@@ -18,7 +18,8 @@ import slotledger.model.unit.Voltage;
 final class LabelName {
 
     /**
-     * PC4-21300 | PC4-2400T-SE1 | PC4-2666V-U | PC3L-12800R | PC3-10600U-09-10-A0 | PC2-5300 | PC2-5300F | PC3200 | PC133 |
+     * PC4-21300 | PC4-2400T-SE1 | PC4-2666V-U | PC3L-12800R | PC3-10600U-09-10-A0 | PC2-5300 | PC2-5300F | PC3200 |
+     *  PC133 |
      * PC4-25600 SODIMM.
      */
     static final Pattern PATTERN = Pattern.compile(ModuleText.BEFORE

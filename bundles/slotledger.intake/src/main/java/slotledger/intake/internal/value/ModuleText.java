@@ -36,7 +36,8 @@ public final class ModuleText {
     /** 1333 MHz | 2666MT/s. */
     private static final Pattern RATE = Pattern.compile(BEFORE + "(\\d{2,5})\\s?(MHZ|MT/S|MTPS|MTS|MT)" + AFTER);
     /** 1.35V | 1,5 V | 1.2 Volt. */
-    private static final Pattern VOLTAGE = Pattern.compile(BEFORE + "([0-5])(?:[.,](\\d{1,3}))?\\s?V(?:OLTS?|DC)?" + AFTER);
+    private static final Pattern VOLTAGE =
+            Pattern.compile(BEFORE + "([0-5])(?:[.,](\\d{1,3}))?\\s?V(?:OLTS?|DC)?" + AFTER);
     /** 8Gbit | 512 Mbit; a lone Gb is left to the capacity, since people write Gb for GB. */
     private static final Pattern CHIP_SIZE =
             Pattern.compile(BEFORE + "(\\d{1,4})\\s?(GI?BIT|MI?BIT)S?(?: CHIPS?)?" + AFTER);
@@ -51,12 +52,14 @@ public final class ModuleText {
     /** non-parity | parity. */
     private static final Pattern PARITY = Pattern.compile(BEFORE + "(NON?[ -]?)?PARITY" + AFTER);
     /** 240-pin | 288 pins | 72 pol.; a pin count names a form only for SIMM and RIMM. */
-    private static final Pattern PINS = Pattern.compile(BEFORE + "(\\d{2,3})[ -]?(?:PINS?|POL\\.?|POLIG|BROCHES)" + AFTER);
+    private static final Pattern PINS =
+            Pattern.compile(BEFORE + "(\\d{2,3})[ -]?(?:PINS?|POL\\.?|POLIG|BROCHES)" + AFTER);
     /** onboard | on board | soldered | verlötet | soudé. */
     private static final Pattern SOLDERED = Pattern.compile(BEFORE
             + "(?:ON[ -]?BOARD|SOLDERED|VERLÖTET|AUFGELÖTET|SOUDÉE?|SOLDADA|SALDATA|GESOLDEERD|WLUTOWANA)" + AFTER);
     /** Words that say nothing new. */
-    private static final Pattern NOISE = Pattern.compile(BEFORE + "(?:RAM|MEMORY|MEM|MODULES?|MODUL[EIO]?|SPEICHER(?:MODULE?)?|"
+    private static final Pattern NOISE =
+            Pattern.compile(BEFORE + "(?:RAM|MEMORY|MEM|MODULES?|MODUL[EIO]?|SPEICHER(?:MODULE?)?|"
             + "ARBEITSSPEICHER|DRAM|SDRAM|MÉMOIRE|MEMORIA|GEHEUGEN|PAMIĘĆ|BARRETTES?|RIEGEL|STICKS?|KIT|SET|"
             + "CHIPS?|VOLTS?|JE|EACH|PER|OF|À|DE|X)" + AFTER);
     /** M378A1K43CB2-CTD | KVR26N19S8/8: letters and digits mixed, at least seven. */
@@ -106,7 +109,8 @@ public final class ModuleText {
             rest.takeIf(LONE_NUMBER, match -> loneRate(match, facts));
         }
         rest.take(NOISE, match -> { });
-        return new ModuleReading(Math.max(1, count), count > 0, facts, part.toString(), rest.taken(), rest.rest(), doubts);
+        return new ModuleReading(Math.max(1, count), count > 0, facts, part.toString(), rest.taken(), rest.rest(),
+                doubts);
     }
 
     private static int rankCount(String word) {

@@ -18,7 +18,8 @@ final class Sizes {
             Pattern.compile(ModuleText.BEFORE + "(\\d{1,4})([MG])X(64|72)" + ModuleText.AFTER);
     /** 2x4 GB | 2*4096MB | 4 x 1,5 GB. */
     private static final Pattern COUNT_TIMES_SIZE =
-            Pattern.compile(ModuleText.BEFORE + "(\\d{1,2})\\s?(?:[X*]|MAL)\\s?" + NUMBER + "\\s?" + UNIT + ModuleText.AFTER);
+            Pattern.compile(ModuleText.BEFORE + "(\\d{1,2})\\s?(?:[X*]|MAL)\\s?" + NUMBER + "\\s?" + UNIT
+                    + ModuleText.AFTER);
     /** 4GB x 2 | 8 GB*2. */
     private static final Pattern SIZE_TIMES_COUNT =
             Pattern.compile(ModuleText.BEFORE + NUMBER + "\\s?" + UNIT + "\\s?[X*]\\s?(\\d{1,2})" + ModuleText.AFTER);
@@ -31,7 +32,8 @@ final class Sizes {
     private static final Pattern BARE = Pattern.compile("^[\\s(,;-]*" + NUMBER + "[\\s),;-]*$");
     /** kit of 2 | Kit 2 | 2er Kit | 2-piece kit | kit de 2. */
     private static final Pattern KIT = Pattern.compile(ModuleText.BEFORE
-            + "(?:(?:KIT|SET)(?: (?:OF|DE|VON|À|DI|VAN))? ?(\\d{1,2})|(\\d{1,2})[ -]?(?:ER|PIECE|PCS|STK|X)?[ -]?(?:KIT|SET))"
+            + "(?:(?:KIT|SET)(?: (?:OF|DE|VON|À|DI|VAN))? ?(\\d{1,2})|"
+            + "(\\d{1,2})[ -]?(?:ER|PIECE|PCS|STK|X)?[ -]?(?:KIT|SET))"
             + ModuleText.AFTER);
     /** 8.192 MB | 1,024 MB: nobody counts thousandths of a megabyte. */
     private static final Pattern THOUSANDS = Pattern.compile("[1-9]\\d{0,2}[.,]\\d{3}");
@@ -105,7 +107,8 @@ final class Sizes {
         BigDecimal amount = decimal(number);
         Optional<CapacityUnit> taken = unit.or(() -> assumed(amount));
         if (taken.isEmpty()) {
-            doubts.add(Doubt.warning("unit-missing", "%s may be MB or GB.".formatted(number), "a capacity with its unit",
+            doubts.add(Doubt.warning("unit-missing", "%s may be MB or GB.".formatted(number),
+                    "a capacity with its unit",
                     "Write the unit after the number or in the heading."));
             return false;
         }

@@ -18,7 +18,8 @@ public final class SlotText {
     private static final int MOST = 128;
 
     /** 8GB + 8GB | 4GB; 4GB | 2x4GB DDR3, 2 empty | 4GB and 4GB | one line a slot; not the comma of 1,5 GB. */
-    private static final Pattern BETWEEN = Pattern.compile("\\s*(?:[+;|\\n&]|,(?!\\d)|(?<!\\d),)\\s*|\\s+(?:and|und|et|y|e|en|i|oraz)\\s+",
+    private static final Pattern BETWEEN =
+            Pattern.compile("\\s*(?:[+;|\\n&]|,(?!\\d)|(?<!\\d),)\\s*|\\s+(?:and|und|et|y|e|en|i|oraz)\\s+",
             Pattern.CASE_INSENSITIVE);
     /** 4/4/-/- | 8GB/empty. */
     private static final Pattern SLASH = Pattern.compile("\\s*/\\s*");

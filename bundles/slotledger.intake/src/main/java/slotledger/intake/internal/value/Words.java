@@ -63,7 +63,8 @@ public enum Words {
     /** Whether a text of a field such as the serial number stands for nothing: a dash, "n/a", "unknown". */
     public static boolean sayNothing(String text) {
         String tidy = Texts.upper(text);
-        return tidy.isEmpty() || tidy.matches("[-_/.?*]{1,5}|N/?A|N\\.A\\.") || UNKNOWN.says(text) || NO_VALUE.says(text)
+        return tidy.isEmpty() || tidy.matches("[-_/.?*]{1,5}|N/?A|N\\.A\\.") || UNKNOWN.says(text)
+                || NO_VALUE.says(text)
                 || text.strip().equalsIgnoreCase("none");
     }
 

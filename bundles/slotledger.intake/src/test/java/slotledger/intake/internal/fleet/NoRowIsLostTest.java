@@ -17,13 +17,17 @@ import slotledger.model.observed.ObservedFleet;
 
 class NoRowIsLostTest {
 
-    private static final String HEADINGS = "Asset tag | Serial | Model | Room | Slots | RAM | Slot 1 | Slot 2 | Notes\n";
+    private static final String HEADINGS =
+            "Asset tag | Serial | Model | Room | Slots | RAM | Slot 1 | Slot 2 | Notes\n";
 
     @Provide
     Arbitrary<List<List<String>>> rows() {
-        Arbitrary<String> cell = Arbitraries.of("", "", "A-1", "A-2", "K10", "8", "4GB", "2x4 GB", "empty", "n/a", "Total",
-                "!#REF!", "@2026-08-04", "~4", "see below, please ask", "DDR4-2666", "=1+1", "../x", "999999", "-3", "Ω≈ç",
-                "‮abc", "0 GB", "4096 GB", "1e9", "EXAMPLE 1", "Asset tag", "Model", "ab,cd;ef", "4/4/-/-", "?", "1.234");
+        Arbitrary<String> cell = Arbitraries.of("", "", "A-1", "A-2", "K10", "8", "4GB", "2x4 GB", "empty", "n/a",
+                "Total",
+                "!#REF!", "@2026-08-04", "~4", "see below, please ask", "DDR4-2666", "=1+1", "../x", "999999", "-3",
+                        "Ω≈ç",
+                "‮abc", "0 GB", "4096 GB", "1e9", "EXAMPLE 1", "Asset tag", "Model", "ab,cd;ef", "4/4/-/-", "?",
+                        "1.234");
         return cell.list().ofSize(9).list().ofMaxSize(70);
     }
 

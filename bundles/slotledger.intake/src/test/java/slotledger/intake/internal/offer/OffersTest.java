@@ -39,7 +39,7 @@ class OffersTest {
     void pricesByQuantityComeFromHeadingsInAnyLanguage() throws IntakeException {
         Reading<Market> reading = read("""
                 == Preise
-                Lieferant | Art.-Nr. | Bezeichnung | Preis EUR | ab 10 Stück | ab 25 Stück | Lagerbestand | Lieferzeit | gültig bis
+                Lieferant | Art.-Nr. | Artikel | Preis EUR | ab 10 Stk | ab 25 | Lager | Lieferzeit | gültig bis
                 Nord | N-1 | 8GB 1Rx8 PC4-2666V-U | 19,90 | 18,50 | 17,00 | 120 | 2-3 Tage | 31.12.2026
                 """);
         assertEquals(List.of("Nord/N-1: 1 x 8 GB DDR4-2666 DIMM, 1Rx8, non-ECC, unbuffered; "

@@ -60,12 +60,16 @@ class PolicyTextTest {
                 """);
         Policy policy = reading.value();
         assertEquals(List.of(), findings(reading));
-        assertEquals("[Target[role=Lab PC, capacity=16 GB, sameChannels=true, ecc=false, rate=Optional[2400 MT/s], weight=5], "
+        assertEquals(
+                "[Target[role=Lab PC, capacity=16 GB, sameChannels=true, ecc=false, "
+                + "rate=Optional[2400 MT/s], weight=5], "
                 + "Target[role=*, capacity=8 GB, sameChannels=false, ecc=false, rate=Optional.empty, weight=1]]",
                 policy.targets().toString());
         assertEquals("Optional[EUR 12000.00] {4711=EUR 3000.50} EUR 12.50 EUR 2.00 2 true false true",
-                policy.budget() + " " + policy.costCentreBudgets() + " " + policy.perMachine() + " " + policy.perModule()
-                + " " + policy.sparePercent() + " " + policy.atLeastOneSpare() + " " + policy.reusePulled() + " " + policy.harvest());
+                policy.budget() + " " + policy.costCentreBudgets() + " " + policy.perMachine() + " "
+                        + policy.perModule()
+                + " " + policy.sparePercent() + " " + policy.atLeastOneSpare() + " " + policy.reusePulled() + " "
+                        + policy.harvest());
         assertTrue(policy.leaveAlone().tags().contains("00123"));
         assertTrue(policy.leaveAlone().rooms().contains("main / 101"));
     }
@@ -91,7 +95,8 @@ class PolicyTextTest {
 
     @Test
     void brokenTextSaysLineAndColumn() {
-        IntakeException broken = assertThrows(IntakeException.class, () -> read("currency: EUR\ntargets: [a, b\nbudget: 3\n"));
+        IntakeException broken = assertThrows(IntakeException.class,
+                () -> read("currency: EUR\ntargets: [a, b\nbudget: 3\n"));
         assertEquals("policy-not-readable", broken.finding().code());
         assertTrue(broken.finding().place().row().isPresent(), broken.finding().toString());
     }
@@ -122,7 +127,8 @@ class PolicyTextTest {
                 nothing here
                 """)).read(Path.of("policy.xlsx"));
         assertEquals("Optional[EUR 5000.00] {4711=EUR 300.00} [101, 102]", reading.value().budget() + " "
-                + reading.value().costCentreBudgets() + " " + reading.value().leaveAlone().rooms().stream().sorted().toList());
+                + reading.value().costCentreBudgets() + " "
+                        + reading.value().leaveAlone().rooms().stream().sorted().toList());
         assertEquals(List.of("note-row", "unknown-key", "sheet-without-table", "default-used"),
                 reading.findings().stream().map(finding -> finding.code()).toList());
         assertEquals("Maybe \"harvest\" is meant.", reading.findings().get(1).remedy());

@@ -43,7 +43,8 @@ class FindingsWorkbookTest {
 
     @Test
     void theSheetIsMirroredWithNotesAndWords() throws IOException, IntakeException {
-        try (XSSFWorkbook book = written("Asset tag,Model,RAM 1,RAM 2\nA1,K10,4GB,strange\nA1,K10,4GB,4GB\nA3,K10,4GB,4GB\n")) {
+        try (XSSFWorkbook book = written(
+                "Asset tag,Model,RAM 1,RAM 2\nA1,K10,4GB,strange\nA1,K10,4GB,4GB\nA3,K10,4GB,4GB\n")) {
             assertEquals(List.of("Findings", "fleet.csv"), List.of(book.getSheetName(0), book.getSheetName(1)));
             XSSFSheet mirror = book.getSheetAt(1);
             assertEquals("strange", mirror.getRow(1).getCell(3).getStringCellValue());
@@ -60,7 +61,8 @@ class FindingsWorkbookTest {
 
     @Test
     void noTextBecomesAFormula() throws IOException, IntakeException {
-        try (XSSFWorkbook book = written("Asset tag,Model,Room\n=1+1,@SUM(A1),+2\n\"=cmd|' /C calc'!A0\",-1-1,\"=1\"\n")) {
+        try (XSSFWorkbook book = written(
+                "Asset tag,Model,Room\n=1+1,@SUM(A1),+2\n\"=cmd|' /C calc'!A0\",-1-1,\"=1\"\n")) {
             int texts = 0;
             for (Sheet sheet : book) {
                 for (Row row : sheet) {

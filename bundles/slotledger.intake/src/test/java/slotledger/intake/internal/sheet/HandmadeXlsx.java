@@ -18,7 +18,7 @@ final class HandmadeXlsx {
     static final String STRICT_MAIN = "http://purl.oclc.org/ooxml/spreadsheetml/main";
     static final String STRICT_LINKS = "http://purl.oclc.org/ooxml/officeDocument/relationships";
 
-    private final Map<String, String> parts = new LinkedHashMap<>();
+    private final Map<String, byte[]> parts = new LinkedHashMap<>();
 
     /** A workbook with one sheet named Data and the usual other parts. */
     static HandmadeXlsx ofSheet(String sheetXml) {
@@ -50,8 +50,16 @@ final class HandmadeXlsx {
     }
 
     HandmadeXlsx part(String name, String content) {
+        return part(name, content.getBytes(StandardCharsets.UTF_8));
+    }
+
+    HandmadeXlsx part(String name, byte[] content) {
         parts.put(name, content);
         return this;
+    }
+
+    byte[] part(String name) {
+        return parts.get(name).clone();
     }
 
     HandmadeXlsx without(String name) {
@@ -79,9 +87,9 @@ final class HandmadeXlsx {
 
     Path write(Path file) throws IOException {
         try (OutputStream out = Files.newOutputStream(file); ZipOutputStream zip = new ZipOutputStream(out)) {
-            for (Map.Entry<String, String> part : parts.entrySet()) {
+            for (Map.Entry<String, byte[]> part : parts.entrySet()) {
                 zip.putNextEntry(new ZipEntry(part.getKey()));
-                zip.write(part.getValue().getBytes(StandardCharsets.UTF_8));
+                zip.write(part.getValue());
                 zip.closeEntry();
             }
         }

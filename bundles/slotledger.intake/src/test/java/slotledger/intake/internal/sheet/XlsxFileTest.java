@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -204,6 +205,15 @@ class XlsxFileTest {
                         <row r="1"><c r="A1" t="s"><v>0</v></c></row></sheetData></worksheet>"""
                         .formatted(HandmadeXlsx.STRICT_MAIN)).strings("<si><t>strict</t></si>");
         assertEquals("1: A=strict\n", read(workbook).toString());
+    }
+
+    @Test
+    void aPartMayBeInUtf16() throws Exception {
+        HandmadeXlsx workbook = HandmadeXlsx.ofRows("<row><c t=\"s\"><v>0</v></c></row>")
+                .part("xl/sharedStrings.xml", """
+                        <?xml version="1.0" encoding="UTF-16"?><sst><si><t>B\u00fcro</t></si></sst>"""
+                        .getBytes(StandardCharsets.UTF_16));
+        assertEquals("1: A=B\u00fcro\n", read(workbook).toString());
     }
 
     @Test

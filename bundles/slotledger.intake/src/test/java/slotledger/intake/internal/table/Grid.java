@@ -14,7 +14,8 @@ import slotledger.intake.internal.sheet.SheetVisitor;
 import slotledger.model.task.Progress;
 
 /**
- * A workbook as text. Cells are divided by |. A number is a number; a cell that begins with @ is a date, ! an error, ~ a number
+ * A workbook as text. Cells are divided by |. A number is a number; a cell that begins with @ is a date, ! an error,
+ *  ~ a number
  * stored as text. "== Name" begins a sheet, "=? Name" a hidden one, "=m 2 1 5 1" merges, "=h 3" hides a column.
  */
 public final class Grid implements SheetFile {
@@ -48,7 +49,8 @@ public final class Grid implements SheetFile {
         for (String line : lines) {
             if (line.startsWith("=m ")) {
                 String[] ends = line.substring(3).split(" ");
-                merged.add(new CellRange(Integer.parseInt(ends[0]), Integer.parseInt(ends[1]), Integer.parseInt(ends[2]),
+                merged.add(new CellRange(Integer.parseInt(ends[0]), Integer.parseInt(ends[1]),
+                        Integer.parseInt(ends[2]),
                         Integer.parseInt(ends[3])));
             } else if (line.startsWith("=h ")) {
                 hidden.add(Integer.parseInt(line.substring(3)));

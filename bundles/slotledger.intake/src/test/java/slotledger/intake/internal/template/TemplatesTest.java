@@ -36,7 +36,8 @@ class TemplatesTest {
 
     @BeforeEach
     void write() throws IntakeException {
-        assertEquals(List.of("fleet-template.xlsx", "offers-template.xlsx", "shelf-template.xlsx", "policy-template.yaml",
+        assertEquals(List.of("fleet-template.xlsx", "offers-template.xlsx", "shelf-template.xlsx",
+                "policy-template.yaml",
                 "policy-template.xlsx", "mapping-template.txt"),
                 intake.writeTemplates(folder).stream().map(file -> file.getFileName().toString()).toList());
     }
@@ -63,14 +64,17 @@ class TemplatesTest {
     }
 
     private static List<String> above(Severity least, List<Finding> findings) {
-        return findings.stream().filter(finding -> finding.severity().compareTo(least) <= 0).map(Finding::toString).toList();
+        return findings.stream().filter(finding -> finding.severity().compareTo(least) <= 0).map(Finding::toString)
+                .toList();
     }
 
     @Test
     void theExampleRowIsSkippedWithANote() throws IntakeException {
-        Reading<ObservedFleet> reading = intake.readFleet(List.of(file("fleet-template.xlsx")), Optional.empty(), Progress.NONE);
+        Reading<ObservedFleet> reading =
+                intake.readFleet(List.of(file("fleet-template.xlsx")), Optional.empty(), Progress.NONE);
         assertEquals(0, reading.value().machines().size());
-        assertEquals(List.of("example-row", "sheet-without-table"), reading.findings().stream().map(Finding::code).toList());
+        assertEquals(List.of("example-row", "sheet-without-table"),
+                reading.findings().stream().map(Finding::code).toList());
     }
 
     @Test
@@ -80,9 +84,11 @@ class TemplatesTest {
         assertEquals(1, reading.value().machines().size());
         assertEquals(List.of(), above(Severity.WARNING, reading.findings()));
         assertEquals("[Slot 1=4 GB DDR4-2666, 1Rx8, Slot 2=4 GB DDR4-2666, 1Rx8, Slot 3=empty, Slot 4=empty]",
-                reading.value().machines().get(0).slots().stream().map(slot -> slot.label().orElse("") + "=" + slot.content())
+                reading.value().machines().get(0).slots().stream()
+                        .map(slot -> slot.label().orElse("") + "=" + slot.content())
                         .toList().toString());
-        assertEquals(List.of(), reading.columns().get(0).columns().stream().filter(column -> column.field().isEmpty()).toList());
+        assertEquals(List.of(), reading.columns().get(0).columns().stream().filter(column -> column.field().isEmpty())
+                .toList());
     }
 
     @Test
@@ -91,7 +97,8 @@ class TemplatesTest {
         assertEquals(List.of(), above(Severity.WARNING, reading.findings()));
         assertEquals("[PriceStep[fromPacks=1, perPack=EUR 21.90], PriceStep[fromPacks=10, perPack=EUR 20.50], "
                 + "PriceStep[fromPacks=50, perPack=EUR 19.90]]", reading.value().offers().get(0).steps().toString());
-        assertEquals(List.of(), reading.columns().get(0).columns().stream().filter(column -> column.field().isEmpty()).toList());
+        assertEquals(List.of(), reading.columns().get(0).columns().stream().filter(column -> column.field().isEmpty())
+                .toList());
     }
 
     @Test
@@ -115,6 +122,7 @@ class TemplatesTest {
     void theMappingTemplateMapsNothing() throws IntakeException {
         Reading<ObservedFleet> reading = intake.readFleet(List.of(file("fleet-template.xlsx")),
                 Optional.of(file("mapping-template.txt")), Progress.NONE);
-        assertEquals(List.of("example-row", "sheet-without-table"), reading.findings().stream().map(Finding::code).toList());
+        assertEquals(List.of("example-row", "sheet-without-table"),
+                reading.findings().stream().map(Finding::code).toList());
     }
 }

@@ -61,7 +61,8 @@ class ValueTextTest {
     @ParameterizedTest
     @MethodSource("slots")
     void aTextOfAllSlotsIsReadAsExpected(String text, String unit, String expected) {
-        String shown = SlotText.all(text, unit(unit)).stream().map(ValueTextTest::show).collect(Collectors.joining("; "));
+        String shown = SlotText.all(text, unit(unit)).stream().map(ValueTextTest::show)
+                .collect(Collectors.joining("; "));
         assertEquals(expected, shown, text);
     }
 

@@ -2,6 +2,9 @@ package slotledger.planner.internal.choice;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 import slotledger.model.board.Board;
 import slotledger.model.board.Channel;
 import slotledger.model.board.SlotUse;
@@ -44,15 +47,14 @@ public final class Targets {
         return missing;
     }
 
-    /** Channels of the processors installed that have memory or can have it. */
+    /** Channels of one processor that have memory or can have it; a channel mode counts those of one processor. */
     private static int channels(Setup setup) {
         Board board = setup.board();
-        return (int) board.slots().stream()
+        Map<Integer, Set<Channel>> byProcessor = board.slots().stream()
                 .filter(slot -> slot.use() != SlotUse.DEAD)
                 .map(slot -> board.channel(slot.channel()))
                 .filter(channel -> channel.processor() <= setup.processors())
-                .map(Channel::name)
-                .distinct()
-                .count();
+                .collect(Collectors.groupingBy(Channel::processor, Collectors.toSet()));
+        return byProcessor.values().stream().mapToInt(Set::size).max().orElse(0);
     }
 }

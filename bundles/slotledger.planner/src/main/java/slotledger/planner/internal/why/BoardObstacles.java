@@ -62,7 +62,8 @@ public final class BoardObstacles {
                 reasons);
     }
 
-    private Optional<Obstacle> missingFact(Options options) {
+    /** A module that is offered or owned would do, if a fact were known. */
+    Optional<Obstacle> missingFact(Options options) {
         Trial trial = new Trial(stock, options);
         return trial.firstUnknown().map(after -> {
             List<Reason> doubts = options.board().doubts(options.group().now(), after);

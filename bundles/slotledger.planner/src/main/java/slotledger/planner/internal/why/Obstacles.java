@@ -39,7 +39,11 @@ public final class Obstacles {
                     "Take it off the list of machines to leave alone.",
                     List.of());
         }
-        return options.canBeHelped() ? supply.of(options) : boards.of(options);
+        if (!options.canBeHelped()) {
+            return boards.of(options);
+        }
+        Obstacle obstacle = supply.of(options);
+        return obstacle.kind() == Obstacle.Kind.STOCK ? boards.missingFact(options).orElse(obstacle) : obstacle;
     }
 
     /** What the machine lacks as it is now. */

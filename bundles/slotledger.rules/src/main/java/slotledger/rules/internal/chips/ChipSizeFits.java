@@ -6,6 +6,7 @@ import slotledger.model.board.BoardFact;
 import slotledger.model.module.Buffering;
 import slotledger.model.module.ChipSize;
 import slotledger.model.module.ChipWidth;
+import slotledger.model.module.Generation;
 import slotledger.model.module.ModuleKind;
 import slotledger.model.source.Source;
 import slotledger.model.verdict.Weight;
@@ -89,7 +90,20 @@ public final class ChipSizeFits extends ModuleRule {
     private static int mostPossible(Placed module) {
         ModuleKind kind = module.kind();
         ChipWidth widest = kind.chipWidth().orElse(ChipWidth.X16);
-        return ModuleFacts.chipSize(kind, kind.ranks().orElse(1), widest)
-                .map(ChipSize::mebibits).orElse(Integer.MAX_VALUE);
+        int most = ModuleFacts.chipSize(kind, kind.ranks().orElse(1), widest)
+                .map(ChipSize::mebibits)
+                .orElse(Integer.MAX_VALUE);
+        return Math.max(leastPossible(module), Math.min(most, largestMade(module.way().generation())));
+    }
+
+    /** The largest chip of each generation, in mebibits (JEDEC standards, from memory). */
+    private static int largestMade(Generation generation) {
+        return switch (generation) {
+            case DDR -> 1024;
+            case DDR2 -> 4 * 1024;
+            case DDR3 -> 8 * 1024;
+            case DDR4 -> 16 * 1024;
+            case FPM, EDO, SDR, RDRAM, DDR5, LPDDR3, LPDDR4, LPDDR4X, LPDDR5, LPDDR5X -> Integer.MAX_VALUE;
+        };
     }
 }

@@ -11,6 +11,11 @@ public final class FillFacts {
     private FillFacts() {
     }
 
+    /** "1 module", "4 modules". */
+    public static String modules(int count) {
+        return count == 1 ? "1 module" : count + " modules";
+    }
+
     /** Whether the table prints rows for so many modules with the installed processors. */
     public static boolean hasRowsForCount(Situation situation) {
         int count = situation.filled().size();

@@ -24,6 +24,8 @@ public final class ModuleFacts {
     private static final int KIB_PER_MBIT = 128;
     private static final Set<Voltage> V2_5 = Set.of(Voltage.ofMillivolts(2500));
     private static final Set<Voltage> V1_8 = Set.of(Voltage.ofMillivolts(1800));
+    private static final Set<Voltage> V1_35 = Set.of(Voltage.ofMillivolts(1350));
+    private static final Set<Voltage> V1_35_OR_V1_5 = Set.of(Voltage.ofMillivolts(1350), Voltage.ofMillivolts(1500));
     private static final Set<Voltage> V1_5 = Set.of(Voltage.ofMillivolts(1500));
     private static final Set<Voltage> V1_2 = Set.of(Voltage.ofMillivolts(1200));
     private static final Set<Voltage> V1_1 = Set.of(Voltage.ofMillivolts(1100));
@@ -49,8 +51,14 @@ public final class ModuleFacts {
         return kind.buffering().filter(buffering -> buffering != Buffering.UNBUFFERED).map(buffering -> true);
     }
 
-    /** What the module surely works at: known, or the only voltage of its generation; all DDR3 works at 1.5 V. */
+    /**
+     * What the module surely works at: known, or the only voltage of its generation. All DDR3 works at 1.5 V, modules
+     * for 1.35 V too (System x3550 M4 guide, page 46: "1.35 V (1.5 V operable)" for the label PC3L).
+     */
     public static Set<Voltage> voltages(ModuleKind kind) {
+        if (kind.voltages().equals(V1_35) && kind.generation().filter(each -> each == Generation.DDR3).isPresent()) {
+            return V1_35_OR_V1_5;
+        }
         if (!kind.voltages().isEmpty() || kind.generation().isEmpty()) {
             return kind.voltages();
         }

@@ -62,7 +62,7 @@ public final class ChannelsEqual extends Rule {
         String mode = split.mode().toString();
         return split.names().size() == split.all()
                 ? "%sThe channels hold %s: %s%s.".formatted(who, split.text(), mode, doubt)
-                : "%sOnly %d of %d channels hold memory (%s): %s%s."
+                : "%s%d of %d channels filled (%s): %s%s."
                         .formatted(who, split.names().size(), split.all(), split.text(), mode, doubt);
     }
 }

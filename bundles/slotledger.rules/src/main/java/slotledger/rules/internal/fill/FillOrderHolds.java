@@ -45,7 +45,7 @@ public final class FillOrderHolds extends Rule {
         boolean passes = holds;
         collector.report(weight, () -> Statement.of(passes
                         ? "The sockets filled come first in the document's order."
-                        : "%d modules belong into %s; filled are %s.".formatted(filled.size(),
+                        : "%s: the order wants %s; filled are %s.".formatted(FillFacts.modules(filled.size()),
                                 String.join(", ", order.subList(0, Math.min(filled.size(), order.size()))),
                                 String.join(", ", filled)))
                 .in(filled)

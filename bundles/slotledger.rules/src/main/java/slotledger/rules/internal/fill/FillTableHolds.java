@@ -42,21 +42,22 @@ public final class FillTableHolds extends Rule {
         }
         if (!FillFacts.matchingRows(situation).isEmpty()) {
             report(situation, collector, Weight.PASSES, () ->
-                    "The %d sockets filled are as the fill table prints them.");
+                    "The fill table prints the sockets filled for %s.");
         } else if (FillFacts.hasRowsForCount(situation)) {
             report(situation, collector, departure(fill.binding()), () ->
-                    "The fill table prints other sockets for %d modules: " + rows(situation, count) + ".");
+                    "The fill table prints other sockets for %s: " + rows(situation, count) + ".");
         } else if (fill.tableOnly() && situation.rows().isEmpty()) {
             report(situation, collector, Weight.UNKNOWN, () ->
-                    "The fill table says nothing of %d modules with " + processors(situation) + ".");
+                    "The fill table says nothing of %s with " + processors(situation) + ".");
         } else if (fill.tableOnly()) {
             report(situation, collector, Weight.BLOCKS, () ->
-                    "The fill table has no row for %d modules, and no other way is allowed.");
+                    "The fill table has no row for %s, and no other way is allowed.");
         }
     }
 
     private static void report(Situation situation, Collector collector, Weight weight, Supplier<String> sentence) {
-        collector.report(weight, () -> Statement.of(sentence.get().formatted(situation.filled().size()))
+        collector.report(weight, () -> Statement.of(
+                        sentence.get().formatted(FillFacts.modules(situation.filled().size())))
                 .in(situation.filled())
                 .by(situation.board().sourceOf(BoardFact.FILL)));
     }

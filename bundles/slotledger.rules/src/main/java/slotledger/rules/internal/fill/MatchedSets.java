@@ -45,7 +45,7 @@ public final class MatchedSets extends Rule {
         boolean printed = !FillFacts.matchingRows(situation).isEmpty();
         if (filled.size() % size != 0 && !printed) {
             collector.report(broken, () -> statement(situation,
-                    "%d modules are no whole number of sets of %d.".formatted(filled.size(), size)));
+                    "%s: no whole number of sets of %d.".formatted(FillFacts.modules(filled.size()), size)));
             return;
         }
         List<String> sequence = FillFacts.sequence(situation);

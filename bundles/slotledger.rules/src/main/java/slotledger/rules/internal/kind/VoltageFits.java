@@ -30,8 +30,8 @@ public final class VoltageFits extends ModuleRule {
                         "page 46: a label with L means 1.35 V specified, 1.5 V operable"),
                 "Read the label: PC3L or DDR3L means 1.35 V and 1.5 V, plain PC3 or DDR3 means 1.5 V only. Other "
                         + "generations have one voltage each: DDR 2.5 V, DDR2 1.8 V, DDR4 1.2 V, DDR5 1.1 V.",
-                "Choose a module for the voltage that the slot supplies. If a module noted with 1.35 V only says PC3L "
-                        + "on its label, note 1.5 V too.",
+                "Choose a module for the voltage that the slot supplies. A board for 1.5 V "
+                        + "takes modules labelled PC3L too.",
                 "A small desktop supplies 1.35 V only. A DDR3 module labelled PC3-12800 needs 1.5 V and is not "
                         + "allowed; "
                         + "one labelled PC3L-12800 is."));

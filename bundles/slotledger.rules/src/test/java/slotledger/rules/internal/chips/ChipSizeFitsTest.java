@@ -34,6 +34,15 @@ class ChipSizeFitsTest {
     }
 
     @Test
+    void noChipIsLargerThanItsGenerationIsMade() {
+        Board board = BoardText.board(SOURCE, """
+                channel A 1 A1
+                takes DDR3 DIMM unbuffered chip=..8192
+                """);
+        assertEquals(Weight.PASSES, Judged.by(RULE, board, "A1: 16GB DDR3 DIMM unbuffered"));
+    }
+
+    @Test
     void smallerChipsBlock() {
         assertEquals(Weight.BLOCKS, Judged.by(RULE, BOARD, "A1: 1GB DDR3 DIMM unbuffered 2Rx8"));
     }

@@ -37,7 +37,7 @@ class ChannelsEqualTest {
     void oneChannelAloneLowers() {
         assertEquals(Weight.LOWERS, Judged.by(RULE, BOARD, "3: 8GB DDR4 DIMM"));
         assertEquals(
-                "Only 1 of 2 channels hold memory (A 8 GB): single channel.",
+                "1 of 2 channels filled (A 8 GB): single channel.",
                 Judged.sentence(RULE, BOARD, "3: 8GB DDR4 DIMM"));
     }
 }

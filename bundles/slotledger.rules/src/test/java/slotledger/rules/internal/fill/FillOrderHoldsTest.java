@@ -34,7 +34,7 @@ class FillOrderHoldsTest {
         assertEquals(Weight.LOWERS, Judged.by(RULE, BOARD, "1: 8GB DDR4 DIMM"));
         assertEquals(Weight.LOWERS, Judged.by(RULE, BOARD, "1 2: 8GB DDR4 DIMM"));
         assertEquals(
-                "2 modules belong into 4, 2; filled are 1, 2.",
+                "2 modules: the order wants 4, 2; filled are 1, 2.",
                 Judged.sentence(RULE, BOARD, "2 1: 8GB DDR4 DIMM"));
     }
 

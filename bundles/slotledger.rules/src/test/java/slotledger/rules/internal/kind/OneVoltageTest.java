@@ -30,12 +30,17 @@ class OneVoltageTest {
     }
 
     @Test
-    void modulesWithoutACommonVoltageBlock() {
-        assertEquals(Weight.BLOCKS, Judged.by(RULE, BOARD, "A1: 4GB DDR3 DIMM 1350mV; A2: 4GB DDR3 DIMM 1500mV"));
+    void aModuleFor135VoltsWorksAt15VoltsToo() {
+        assertEquals(Weight.PASSES, Judged.by(RULE, BOARD, "A1: 4GB DDR3 DIMM 1350mV; A2: 4GB DDR3 DIMM 1500mV"));
     }
 
     @Test
-    void anUnknownOneBesideALowOneIsUnknown() {
-        assertEquals(Weight.UNKNOWN, Judged.by(RULE, BOARD, "A1: 4GB DDR3 DIMM 1350mV; A2: 4GB DDR3 DIMM"));
+    void modulesWithoutACommonVoltageBlock() {
+        Board board = BoardText.board("none", """
+                channel A 1 A1 A2
+                takes DDR3 DIMM volts=1250,1500
+                """);
+        assertEquals(Weight.BLOCKS, Judged.by(RULE, board, "A1: 4GB DDR3 DIMM 1250mV; A2: 4GB DDR3 DIMM 1500mV"));
+        assertEquals(Weight.UNKNOWN, Judged.by(RULE, board, "A1: 4GB DDR3 DIMM 1250mV; A2: 4GB DDR3 DIMM"));
     }
 }
