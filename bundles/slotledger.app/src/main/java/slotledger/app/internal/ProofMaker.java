@@ -10,7 +10,6 @@ import java.util.Optional;
 import java.util.Set;
 import slotledger.catalog.ResolvedFleet;
 import slotledger.model.finding.Finding;
-import slotledger.model.finding.Place;
 import slotledger.model.finding.Severity;
 import slotledger.model.machine.AssetTag;
 import slotledger.model.machine.Machine;
@@ -20,6 +19,7 @@ import slotledger.model.plan.Plan;
 import slotledger.model.proof.MachineProof;
 import slotledger.model.proof.Proof;
 import slotledger.model.proof.ProofOutcome;
+import slotledger.model.source.Place;
 import slotledger.rules.MemoryRules;
 
 /** Compares an inventory taken after the work with a plan. */

@@ -10,7 +10,6 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import slotledger.catalog.ResolvedFleet;
 import slotledger.model.finding.Finding;
-import slotledger.model.finding.Place;
 import slotledger.model.finding.Severity;
 import slotledger.model.machine.Fleet;
 import slotledger.model.machine.Machine;
@@ -18,6 +17,7 @@ import slotledger.model.plan.MachinePlan;
 import slotledger.model.proof.MachineProof;
 import slotledger.model.proof.Proof;
 import slotledger.model.proof.ProofOutcome;
+import slotledger.model.source.Place;
 
 /** Populations are written "slot 1, slot 2" in GB; "-" is an empty slot. */
 class ProofMakerTest {

@@ -23,8 +23,8 @@ import slotledger.catalog.spi.BoardFile;
 import slotledger.catalog.spi.BoardSource;
 import slotledger.model.board.BoardId;
 import slotledger.model.finding.Finding;
-import slotledger.model.finding.Place;
 import slotledger.model.finding.Severity;
+import slotledger.model.source.Place;
 
 /** Reads the boards of all board sources, then those of the folders. */
 @Component

@@ -23,7 +23,6 @@ import slotledger.catalog.ResolvedFleet;
 import slotledger.model.board.Board;
 import slotledger.model.board.Slot;
 import slotledger.model.finding.Finding;
-import slotledger.model.finding.Place;
 import slotledger.model.machine.AssetTag;
 import slotledger.model.machine.Machine;
 import slotledger.model.machine.SlotContent;
@@ -34,6 +33,7 @@ import slotledger.model.module.ModuleKind;
 import slotledger.model.observed.ObservedFleet;
 import slotledger.model.observed.ObservedMachine;
 import slotledger.model.observed.ObservedSlot;
+import slotledger.model.source.Place;
 import slotledger.model.unit.Capacity;
 
 class DefaultFleetResolverTest {

@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.Map;
 import slotledger.app.Survey;
 import slotledger.model.finding.Finding;
-import slotledger.model.finding.Place;
 import slotledger.model.finding.Severity;
 import slotledger.model.observed.TableUse;
+import slotledger.model.source.Place;
 
 /** A survey in words and as facts. */
 final class SurveyText {

@@ -3,6 +3,7 @@ package slotledger.model.finding;
 import java.util.Objects;
 import java.util.Optional;
 import slotledger.model.machine.AssetTag;
+import slotledger.model.source.Place;
 
 /**
  * One statement about data or a machine.

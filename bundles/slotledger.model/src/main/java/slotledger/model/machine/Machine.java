@@ -3,7 +3,7 @@ package slotledger.model.machine;
 import java.util.Objects;
 import java.util.Optional;
 import slotledger.model.board.BoardId;
-import slotledger.model.finding.Place;
+import slotledger.model.source.Place;
 
 /**
  * One computer of a known board.

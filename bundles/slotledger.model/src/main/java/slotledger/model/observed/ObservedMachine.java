@@ -4,9 +4,9 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
-import slotledger.model.finding.Place;
 import slotledger.model.machine.AssetTag;
 import slotledger.model.machine.Whereabouts;
+import slotledger.model.source.Place;
 import slotledger.model.unit.Capacity;
 
 /**

@@ -2,8 +2,8 @@ package slotledger.model.observed;
 
 import java.util.Objects;
 import java.util.Optional;
-import slotledger.model.finding.Place;
 import slotledger.model.machine.SlotContent;
+import slotledger.model.source.Place;
 
 /**
  * What an inventory says is in one slot.

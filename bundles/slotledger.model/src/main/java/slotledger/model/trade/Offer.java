@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
-import slotledger.model.finding.Place;
 import slotledger.model.module.ModuleKind;
+import slotledger.model.source.Place;
 import slotledger.model.unit.Money;
 
 /**

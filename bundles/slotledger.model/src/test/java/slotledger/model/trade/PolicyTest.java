@@ -12,11 +12,11 @@ import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import slotledger.model.board.BoardId;
-import slotledger.model.finding.Place;
 import slotledger.model.machine.AssetTag;
 import slotledger.model.machine.Machine;
 import slotledger.model.machine.Population;
 import slotledger.model.machine.Whereabouts;
+import slotledger.model.source.Place;
 import slotledger.model.unit.Capacity;
 import slotledger.model.unit.Money;
 

@@ -15,8 +15,8 @@ import java.util.stream.Stream;
 import slotledger.catalog.CatalogException;
 import slotledger.catalog.spi.BoardFile;
 import slotledger.model.finding.Finding;
-import slotledger.model.finding.Place;
 import slotledger.model.finding.Severity;
+import slotledger.model.source.Place;
 
 /** Finds the board files of a folder: *.yaml and *.yml, also in folders inside it. */
 public final class BoardFolder {

@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import org.snakeyaml.engine.v2.exceptions.Mark;
 import slotledger.model.finding.Finding;
-import slotledger.model.finding.Place;
 import slotledger.model.finding.Severity;
+import slotledger.model.source.Place;
 
 /** Gathers what is wrong in one board file. */
 final class Problems {

@@ -11,7 +11,7 @@ import org.snakeyaml.engine.v2.nodes.ScalarNode;
 import org.snakeyaml.engine.v2.nodes.SequenceNode;
 import org.snakeyaml.engine.v2.nodes.Tag;
 import slotledger.catalog.internal.match.Similarity;
-import slotledger.model.finding.Place;
+import slotledger.model.source.Place;
 
 /**
  * One value of a board file that knows its name and place. What can't be understood becomes a problem, and the answer

@@ -8,7 +8,7 @@ import org.snakeyaml.engine.v2.events.Event;
 import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
 import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
 import org.snakeyaml.engine.v2.nodes.Node;
-import slotledger.model.finding.Place;
+import slotledger.model.source.Place;
 
 /** Turns the text of a board file into a tree of values, within limits that no honest file comes near. */
 final class YamlText {

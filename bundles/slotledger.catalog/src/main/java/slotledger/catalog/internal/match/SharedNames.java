@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import slotledger.model.finding.Finding;
-import slotledger.model.finding.Place;
 import slotledger.model.finding.Severity;
+import slotledger.model.source.Place;
 
 /** Finds names that two boards of one maker share, so that an inventory can't mean either by them. */
 public final class SharedNames {

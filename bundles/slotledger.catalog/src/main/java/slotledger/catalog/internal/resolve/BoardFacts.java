@@ -8,12 +8,12 @@ import java.util.stream.Collectors;
 import slotledger.model.board.Board;
 import slotledger.model.board.EccOutcome;
 import slotledger.model.board.Takes;
-import slotledger.model.finding.Place;
 import slotledger.model.module.Buffering;
 import slotledger.model.module.ErrorCheck;
 import slotledger.model.module.Form;
 import slotledger.model.module.Generation;
 import slotledger.model.module.ModuleKind;
+import slotledger.model.source.Place;
 
 /**
  * Adds to what an inventory says of a module what its board decides: a module that works in the machine is of the only

@@ -11,11 +11,11 @@ import java.util.stream.Collectors;
 import slotledger.model.board.Board;
 import slotledger.model.board.Slot;
 import slotledger.model.board.SlotUse;
-import slotledger.model.finding.Place;
 import slotledger.model.machine.Population;
 import slotledger.model.machine.SlotContent;
 import slotledger.model.observed.ObservedMachine;
 import slotledger.model.observed.ObservedSlot;
+import slotledger.model.source.Place;
 import slotledger.model.unit.Capacity;
 
 /** Puts what an inventory lists of one machine into the slots of its board. */

@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import slotledger.model.finding.Finding;
-import slotledger.model.finding.Place;
 import slotledger.model.finding.Severity;
 import slotledger.model.observed.ObservedMachine;
+import slotledger.model.source.Place;
 
 /** Gathers the findings about one machine. An error means the machine can't be resolved. */
 final class Remarks {

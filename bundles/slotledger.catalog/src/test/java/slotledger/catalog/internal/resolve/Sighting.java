@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import slotledger.model.finding.Place;
 import slotledger.model.machine.AssetTag;
 import slotledger.model.machine.SlotContent;
 import slotledger.model.machine.Whereabouts;
@@ -17,6 +16,7 @@ import slotledger.model.module.Generation;
 import slotledger.model.module.ModuleKind;
 import slotledger.model.observed.ObservedMachine;
 import slotledger.model.observed.ObservedSlot;
+import slotledger.model.source.Place;
 import slotledger.model.unit.Capacity;
 
 /**

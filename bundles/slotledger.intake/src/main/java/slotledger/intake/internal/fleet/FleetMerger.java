@@ -11,10 +11,10 @@ import slotledger.intake.internal.table.Field;
 import slotledger.intake.internal.value.Doubt;
 import slotledger.intake.internal.value.Texts;
 import slotledger.model.finding.Finding;
-import slotledger.model.finding.Place;
 import slotledger.model.observed.ObservedFleet;
 import slotledger.model.observed.ObservedMachine;
 import slotledger.model.observed.TableUse;
+import slotledger.model.source.Place;
 
 /** Makes one fleet of several files; a tag that comes twice is a machine once and a finding once. */
 public final class FleetMerger {

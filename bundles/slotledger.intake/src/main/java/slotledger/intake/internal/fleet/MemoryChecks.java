@@ -9,10 +9,10 @@ import slotledger.intake.internal.table.TableRow;
 import slotledger.intake.internal.value.Doubt;
 import slotledger.intake.internal.value.Facts;
 import slotledger.model.finding.Finding;
-import slotledger.model.finding.Place;
 import slotledger.model.machine.SlotContent;
 import slotledger.model.module.Form;
 import slotledger.model.observed.ObservedSlot;
+import slotledger.model.source.Place;
 import slotledger.model.unit.Capacity;
 
 /** Compares what different cells of a row say of the same memory. */

@@ -11,10 +11,10 @@ import slotledger.intake.internal.value.Doubt;
 import slotledger.intake.internal.value.Readings;
 import slotledger.intake.internal.value.SlotReading;
 import slotledger.model.finding.Finding;
-import slotledger.model.finding.Place;
 import slotledger.model.machine.SlotContent;
 import slotledger.model.module.ModuleKind;
 import slotledger.model.observed.ObservedSlot;
+import slotledger.model.source.Place;
 
 /** Makes observed slots of readings, and checks the sizes of modules. Equal texts are read once. */
 final class SlotContents {

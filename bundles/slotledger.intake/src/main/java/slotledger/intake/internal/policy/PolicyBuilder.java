@@ -24,7 +24,7 @@ import slotledger.intake.internal.value.ModuleText;
 import slotledger.intake.internal.value.NumberText;
 import slotledger.intake.internal.value.Texts;
 import slotledger.intake.internal.value.Words;
-import slotledger.model.finding.Place;
+import slotledger.model.source.Place;
 import slotledger.model.trade.Policy;
 import slotledger.model.trade.Target;
 import slotledger.model.unit.Capacity;

@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.function.Consumer;
 import slotledger.intake.internal.value.Doubt;
 import slotledger.model.finding.Finding;
-import slotledger.model.finding.Place;
+import slotledger.model.source.Place;
 
 /** What a policy file says, sorted by key but not yet understood; the same for text files and spreadsheets. */
 final class PolicyDraft {

@@ -12,7 +12,7 @@ import slotledger.intake.Reading;
 import slotledger.intake.internal.sheet.SheetFile;
 import slotledger.intake.internal.value.Doubt;
 import slotledger.model.finding.Finding;
-import slotledger.model.finding.Place;
+import slotledger.model.source.Place;
 import slotledger.model.task.Progress;
 import slotledger.model.trade.Policy;
 

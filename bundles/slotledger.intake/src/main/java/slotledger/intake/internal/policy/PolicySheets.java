@@ -16,7 +16,7 @@ import slotledger.intake.internal.sheet.SheetVisitor;
 import slotledger.intake.internal.template.Templates;
 import slotledger.intake.internal.value.Doubt;
 import slotledger.intake.internal.value.Texts;
-import slotledger.model.finding.Place;
+import slotledger.model.source.Place;
 
 /**
  * Reads a policy from sheets. A section begins with a row that holds its name (settings, targets, cost centre budgets,

@@ -19,7 +19,7 @@ import slotledger.intake.internal.policy.PolicyDraft.Entry;
 import slotledger.intake.internal.policy.PolicyDraft.TargetDraft;
 import slotledger.intake.internal.policy.PolicyKey.Section;
 import slotledger.intake.internal.value.Doubt;
-import slotledger.model.finding.Place;
+import slotledger.model.source.Place;
 
 /** Reads a policy from a small YAML text. */
 final class PolicyYaml {

@@ -11,7 +11,7 @@ import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.streaming.SXSSFWorkbook;
 import slotledger.model.finding.Finding;
-import slotledger.model.finding.Place;
+import slotledger.model.source.Place;
 
 /** The first sheet: every finding, one a row, to be sorted and filtered. */
 final class FindingsList {

@@ -9,7 +9,7 @@ import java.nio.file.StandardCopyOption;
 import java.util.UUID;
 import slotledger.intake.IntakeException;
 import slotledger.intake.internal.value.Doubt;
-import slotledger.model.finding.Place;
+import slotledger.model.source.Place;
 
 /** Writes a file whole or not at all: to a temporary file beside it, which is then moved. */
 public final class WholeFile {

@@ -6,8 +6,8 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import slotledger.intake.IntakeException;
 import slotledger.model.finding.Finding;
-import slotledger.model.finding.Place;
 import slotledger.model.finding.Severity;
+import slotledger.model.source.Place;
 
 /** A file that can't be read, before its name is put to it. Crosses the parsers, which only let an IOException pass. */
 final class BadSheetException extends IOException {

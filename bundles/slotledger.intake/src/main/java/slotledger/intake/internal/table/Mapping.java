@@ -14,8 +14,8 @@ import slotledger.intake.IntakeException;
 import slotledger.intake.internal.value.Doubt;
 import slotledger.intake.internal.value.Nearest;
 import slotledger.model.finding.Finding;
-import slotledger.model.finding.Place;
 import slotledger.model.observed.TableUse;
+import slotledger.model.source.Place;
 
 /**
  * A mapping file: one "heading = field" a line, "#" begins a comment line.

@@ -3,7 +3,7 @@ package slotledger.intake.internal.table;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import slotledger.model.finding.Place;
+import slotledger.model.source.Place;
 
 /**
  * A table found in a sheet.

@@ -14,8 +14,8 @@ import slotledger.intake.internal.table.HeaderFinder.SheetRow;
 import slotledger.intake.internal.value.Doubt;
 import slotledger.intake.internal.value.Texts;
 import slotledger.model.finding.Finding;
-import slotledger.model.finding.Place;
 import slotledger.model.observed.TableUse;
+import slotledger.model.source.Place;
 
 /**
  * Finds the tables in the sheets of one file and passes their rows on. Keeps only the first rows of a sheet in memory.

@@ -5,7 +5,7 @@ import java.util.Objects;
 import java.util.Optional;
 import slotledger.intake.internal.sheet.Cell;
 import slotledger.intake.internal.value.Texts;
-import slotledger.model.finding.Place;
+import slotledger.model.source.Place;
 
 /**
  * One row of a table.

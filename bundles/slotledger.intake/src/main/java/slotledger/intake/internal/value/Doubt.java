@@ -3,8 +3,8 @@ package slotledger.intake.internal.value;
 import java.util.Objects;
 import java.util.Optional;
 import slotledger.model.finding.Finding;
-import slotledger.model.finding.Place;
 import slotledger.model.finding.Severity;
+import slotledger.model.source.Place;
 
 /** What is doubtful in a text, before it is known where the text stands. Components as in {@link Finding}. */
 public record Doubt(Severity severity, String code, String message, String expected, String remedy) {

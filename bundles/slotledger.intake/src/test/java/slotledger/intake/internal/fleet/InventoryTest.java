@@ -20,10 +20,10 @@ import slotledger.intake.internal.table.Grid;
 import slotledger.intake.internal.table.Mapping;
 import slotledger.intake.internal.table.MappingTexts;
 import slotledger.model.finding.Finding;
-import slotledger.model.finding.Place;
 import slotledger.model.observed.ObservedFleet;
 import slotledger.model.observed.ObservedMachine;
 import slotledger.model.observed.ObservedSlot;
+import slotledger.model.source.Place;
 import slotledger.model.task.Progress;
 
 class InventoryTest {

@@ -89,7 +89,7 @@ final class Told implements SheetVisitor {
         for (Sheet sheet : sheets) {
             sheet.rows.forEach((number, cells) -> {
                 lines.append(number).append(':');
-                cells.forEach(cell -> lines.append(' ').append(slotledger.model.finding.Place.letters(cell.column()))
+                cells.forEach(cell -> lines.append(' ').append(slotledger.model.source.Place.letters(cell.column()))
                         .append(cell.type() == Cell.Type.TEXT ? "" : "/" + cell.type().name().charAt(0))
                         .append('=').append(cell.text()));
                 lines.append('\n');

@@ -8,10 +8,10 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import slotledger.app.Survey;
 import slotledger.model.finding.Finding;
-import slotledger.model.finding.Place;
 import slotledger.model.finding.Severity;
 import slotledger.model.machine.AssetTag;
 import slotledger.model.plan.Plan;
+import slotledger.model.source.Place;
 import slotledger.workbench.internal.Texts;
 
 /**

@@ -7,9 +7,9 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import slotledger.app.Survey;
 import slotledger.model.finding.Finding;
-import slotledger.model.finding.Place;
 import slotledger.model.finding.Severity;
 import slotledger.model.machine.AssetTag;
+import slotledger.model.source.Place;
 import slotledger.workbench.internal.SmallFleet;
 
 class FindingLineTest {

@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import slotledger.model.finding.Place;
 import slotledger.model.machine.AssetTag;
 import slotledger.model.machine.Machine;
 import slotledger.model.machine.Population;
@@ -14,6 +13,7 @@ import slotledger.model.observed.ObservedSlot;
 import slotledger.model.plan.Move;
 import slotledger.model.plan.Outcome;
 import slotledger.model.plan.Station;
+import slotledger.model.source.Place;
 import slotledger.workbench.internal.SmallFleet;
 import slotledger.workbench.internal.session.Opened;
 

@@ -1,4 +1,4 @@
-package slotledger.model.finding;
+package slotledger.model.source;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 

@@ -1,4 +1,4 @@
-package slotledger.model.finding;
+package slotledger.model.source;
 
 import java.util.Objects;
 import java.util.OptionalInt;
