@@ -235,6 +235,15 @@ class PlanningTest {
     }
 
     @Test
+    void aDoubtThatIsBorneIsNoMissingFact() throws PlannerException {
+        made.target("pc", 8, 1);
+        made.machine("A1", board, "pc", ModuleKind.of(Generation.DDR4, Form.DIMM, Capacity.ofGiB(4)));
+        made.machine("A2", board, "pc", ModuleKind.of(Generation.DDR4, Form.DIMM, Capacity.ofGiB(4)));
+        made.offer("Alder", Fixtures.kind(4), 1, 1, 1, 1500);
+        assertEquals(Obstacle.Kind.STOCK, of(plan(), "A2").obstacle().orElseThrow().kind());
+    }
+
+    @Test
     void expiredOffersAreLeftOutWithARemark() throws PlannerException {
         made.target("pc", 8, 1);
         made.machine("A1", board, "pc", Fixtures.kind(4));

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import slotledger.model.board.Board;
@@ -32,7 +33,7 @@ public final class BoardObstacles {
     }
 
     Obstacle of(Options options) {
-        Optional<Obstacle> unknown = missingFact(options);
+        Optional<Obstacle> unknown = missingFact(options, modules -> true);
         if (unknown.isPresent()) {
             return unknown.get();
         }
@@ -63,9 +64,9 @@ public final class BoardObstacles {
     }
 
     /** A module that is offered or owned would do, if a fact were known. */
-    Optional<Obstacle> missingFact(Options options) {
+    Optional<Obstacle> missingFact(Options options, Predicate<List<ModuleKind>> canBeHad) {
         Trial trial = new Trial(stock, options);
-        return trial.firstUnknown().map(after -> {
+        return trial.firstUnknown(canBeHad).map(after -> {
             List<Reason> doubts = options.board().doubts(options.group().now(), after);
             Reason first = doubts.get(0);
             return new Obstacle(

@@ -2,10 +2,12 @@ package slotledger.planner.internal.why;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import slotledger.model.module.ModuleKind;
 import slotledger.model.plan.Obstacle;
 import slotledger.model.trade.Policy;
 import slotledger.model.unit.Money;
@@ -33,6 +35,13 @@ public final class SupplyObstacles {
                 .flatMap(Optional::stream)
                 .min(Comparator.naturalOrder());
         return cheapest.map(price -> budget(options, price)).orElseGet(() -> stock(candidates));
+    }
+
+    /** Whether these modules are left over or still for sale. */
+    boolean canBeHad(List<ModuleKind> modules) {
+        Map<Integer, Integer> used = new TreeMap<>();
+        modules.forEach(kind -> used.merge(stock.number(kind), 1, Integer::sum));
+        return left.lacks(used).isEmpty();
     }
 
     private Obstacle budget(Options options, Money price) {
