@@ -50,7 +50,8 @@ public final class BoardObstacles {
         int sockets = options.board().order().sockets().size();
         if (boardCould && !largest.times(sockets).plus(soldered(options)).atLeast(target.capacity())) {
             return noModule(options, ("The largest module to be had that fits holds %s, which is too little for %s in"
-                    + " %d sockets; it has %s.").formatted(largest, target.capacity(), sockets, Obstacles.shortfall(options)));
+                    + " %d sockets; it has %s.")
+                    .formatted(largest, target.capacity(), sockets, Obstacles.shortfall(options)));
         }
         String because = reasons.isEmpty() ? "" : " " + reasons.get(0).sentence();
         return new Obstacle(
@@ -140,7 +141,8 @@ public final class BoardObstacles {
         List<Takes> takes = options.group().setup().board().takes();
         return IntStream.range(0, stock.kinds().size())
                 .mapToObj(stock.kinds()::get)
-                .filter(kind -> takes.stream().anyMatch(way -> kind.generation().filter(way.generation()::equals).isPresent()
+                .filter(kind -> takes.stream().anyMatch(way ->
+                        kind.generation().filter(way.generation()::equals).isPresent()
                         && kind.form().filter(way.forms()::contains).isPresent()))
                 .filter(kind -> options.board().fit(kind) != Fit.UNKNOWN)
                 .toList();

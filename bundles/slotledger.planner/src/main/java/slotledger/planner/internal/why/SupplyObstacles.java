@@ -49,8 +49,8 @@ public final class SupplyObstacles {
         if (rest.isPresent() && price.compareTo(rest.get()) > 0) {
             return new Obstacle(
                     Obstacle.Kind.BUDGET,
-                    "The modules for it cost %s with delivery; %s of the budget of %s are left after all other machines."
-                            .formatted(price, rest.get(), policy.budget().get()),
+                    ("The modules for it cost %s with delivery; %s of the budget of %s are left after all other"
+                            + " machines.").formatted(price, rest.get(), policy.budget().get()),
                     "%s more budget.".formatted(price.minus(rest.get())),
                     List.of());
         }
@@ -60,8 +60,8 @@ public final class SupplyObstacles {
             Money free = budget.minus(left.goodsOf(centre));
             return new Obstacle(
                     Obstacle.Kind.BUDGET,
-                    "The modules for it cost %s; %s of the budget of %s of cost centre %s are left after all other machines."
-                            .formatted(price, free, budget, centre),
+                    ("The modules for it cost %s; %s of the budget of %s of cost centre %s are left after all other"
+                            + " machines.").formatted(price, free, budget, centre),
                     "A larger budget for cost centre %s.".formatted(centre),
                     List.of());
         }
