@@ -44,7 +44,8 @@ final class LargeFleets {
             ModuleKind kind = kinds.get(random.nextInt(8));
             ModuleKind[] now = new ModuleKind[Math.min(4, board.slots().size())];
             for (int slot = 0; slot < now.length; slot++) {
-                now[slot] = random.nextInt(3) == 0 ? null : random.nextInt(8) == 0 ? kinds.get(random.nextInt(8)) : kind;
+                now[slot] = random.nextInt(3) == 0 ? null
+                        : random.nextInt(8) == 0 ? kinds.get(random.nextInt(8)) : kind;
             }
             made.machine("%c%04d".formatted('A' + i % 7, i), board, "role" + random.nextInt(5),
                     "centre" + random.nextInt(3), now);
@@ -63,7 +64,9 @@ final class LargeFleets {
                             ? new int[] {1, own * 2 - 99, 10, own * 2 - 199, 50, own * 2 - 299}
                             : new int[] {1, own * 2 - 99});
                 } else {
-                    made.offer(supplier, kind, 1, stock, steps ? new int[] {1, own, 25, own * 19 / 20} : new int[] {1, own});
+                    made.offer(supplier, kind, 1, stock, steps
+                            ? new int[] {1, own, 25, own * 19 / 20}
+                            : new int[] {1, own});
                 }
             }
         }

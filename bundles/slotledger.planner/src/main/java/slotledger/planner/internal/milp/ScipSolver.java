@@ -122,7 +122,8 @@ public final class ScipSolver implements MilpSolver {
                 "The solver found no plan within its limit of work (%s). Plan parts of the fleet one by one."
                         .formatted(status)));
         long value = goal.of(values);
-        return new MilpSolution(values, value, Math.min(value, found ? bound(solver, programme, goal) : least(programme, goal)));
+        long bound = found ? bound(solver, programme, goal) : least(programme, goal);
+        return new MilpSolution(values, value, Math.min(value, bound));
     }
 
     private static long bound(MPSolver solver, IntegerProgramme programme, Linear goal) {

@@ -105,7 +105,8 @@ public final class PlanModel {
             int centre = shares.centre(options.get(group).group().costCentre());
             byCentre.computeIfAbsent(centre, unused -> new Linear()).add(variable, used);
         });
-        programme.atMost("modules of kind " + kind, new Linear().add(need, 1).add(use, -1), stock.shelf().count(module));
+        programme.atMost("modules of kind " + kind,
+                new Linear().add(need, 1).add(use, -1), stock.shelf().count(module));
         if (!bought.isEmpty()) {
             addSpares(kind, bought, use);
             shares.addKind(module, byCentre);

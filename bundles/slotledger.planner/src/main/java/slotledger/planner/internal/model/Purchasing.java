@@ -16,8 +16,8 @@ import slotledger.planner.internal.milp.Linear;
 /**
  * The part of the programme that buys: packs of each offer at each price step, and what suppliers charge.
  *
- * <p>For each step of an offer a number of packs q; with several steps also a choice z with lo·z &lt;= q &lt;= hi·z, at
- * most one of them. For each supplier with terms a choice w (used) and f &lt;= w (delivery free).
+ * <p>For each step of an offer a number of packs q; with several steps also a choice z with lo·z &lt;= q &lt;= hi·z,
+ * at most one of them. For each supplier with terms a choice w (used) and f &lt;= w (delivery free).
  */
 final class Purchasing {
 
@@ -49,7 +49,11 @@ final class Purchasing {
      * @param needs most modules of each offer's kind that are of use, spares among them, in the order of offers; empty
      *              where the kind is of no use to anybody
      */
-    Purchasing(IntegerProgramme programme, List<Offer> offers, Map<String, Supplier> suppliers, List<OptionalLong> needs) {
+    Purchasing(
+            IntegerProgramme programme,
+            List<Offer> offers,
+            Map<String, Supplier> suppliers,
+            List<OptionalLong> needs) {
         this.programme = programme;
         this.offers = offers;
         this.suppliers = suppliers;

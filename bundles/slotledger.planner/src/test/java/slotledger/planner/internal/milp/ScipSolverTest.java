@@ -119,7 +119,8 @@ class ScipSolverTest {
         }
         programme.atLeast("knapsack", weight, 100_001);
         MilpSolution cut = new ScipSolver().minimise(programme, goal, 1, Optional.empty(), Progress.NONE).orElseThrow();
-        MilpSolution best = new CpSatSolver(30).minimise(programme, goal, 1, Optional.empty(), Progress.NONE).orElseThrow();
+        MilpSolution best =
+                new CpSatSolver(30).minimise(programme, goal, 1, Optional.empty(), Progress.NONE).orElseThrow();
         assertTrue(cut.bound() <= best.value() && best.value() <= cut.value());
     }
 
