@@ -102,7 +102,8 @@ public final class DefaultFleetDesk implements FleetDesk {
     public Plan plan(Survey survey, Progress progress) throws DeskException {
         Policy policy = survey.policy().orElseThrow(() -> new DeskException(Trouble.INPUT,
                 "The project " + survey.project().title() + " has no policy, so there is no target to plan for. "
-                        + "Add a file whose name begins with \"policy\"; the command \"template\" writes one to fill in."));
+                        + "Add a file whose name begins with \"policy\"; "
+                        + "the command \"template\" writes one to fill in."));
         try {
             Plan plan = planner.plan(new PlanRequest(survey.project().title(), survey.fleet(), survey.market(),
                     survey.shelf(), policy, survey.project().date()), progress);
