@@ -31,8 +31,6 @@ import org.apache.poi.ss.usermodel.WorkbookFactory;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.osgi.framework.BundleContext;
-import org.osgi.framework.FrameworkUtil;
 import slotledger.app.DeskException;
 import slotledger.app.FleetDesk;
 import slotledger.app.Survey;
@@ -58,9 +56,8 @@ class HostileInputTest {
 
     @BeforeEach
     void layOut() throws IOException {
-        BundleContext context = FrameworkUtil.getBundle(HostileInputTest.class).getBundleContext();
-        desk = context.getService(context.getServiceReference(FleetDesk.class));
-        Path demo = Path.of(context.getProperty("demo.fleet"));
+        desk = Demo.desk();
+        Path demo = Demo.folder();
         project = Files.createDirectory(top.resolve("project"));
         Path boards = Files.createDirectory(project.resolve("boards"));
         try (Stream<Path> files = Files.list(demo.resolve("boards"))) {
@@ -133,7 +130,7 @@ class HostileInputTest {
                 .map(tag -> '"' + tag.replace("\"", "\"\"") + "\",Kestrin,KB-515,R1,Lab PC,4GB DDR4-2400,")
                 .collect(Collectors.joining("\n", "Asset tag,Make,Model,Room,Use,DIMM1,DIMM2\n", "\n")));
         Set<String> outside = names(top);
-        Survey survey = desk.survey(desk.open(project), Progress.NONE);
+        Survey survey = desk.survey(Demo.open(project), Progress.NONE);
         assertEquals(TAGS, survey.fleet().machines().stream().map(Machine::tag).map(Object::toString).toList());
         Plan plan = desk.plan(survey, Progress.NONE);
         assertFalse(plan.work().isEmpty());
@@ -180,7 +177,7 @@ class HostileInputTest {
 
     private String message() {
         DeskException refused =
-                assertThrows(DeskException.class, () -> desk.survey(desk.open(project), Progress.NONE));
+                assertThrows(DeskException.class, () -> desk.survey(Demo.open(project), Progress.NONE));
         assertEquals(DeskException.Trouble.INPUT, refused.trouble());
         return refused.getMessage();
     }

@@ -42,7 +42,8 @@ final class PlanAudit {
 
     private void checkMachine(MachinePlan plan) {
         Machine machine = plan.machine();
-        require(applied(plan).equals(plan.after()), "The moves in machine %s must lead to its population.", machine.tag());
+        require(applied(plan).equals(plan.after()),
+                "The moves in machine %s must lead to its population.", machine.tag());
         if (plan.isOpened()) {
             require(!request.policy().leaveAlone().covers(machine), "Machine %s must be left alone.", machine.tag());
             Verdict verdict = rules.judge(Setup.of(request.fleet(), machine).with(plan.after()));
@@ -63,7 +64,8 @@ final class PlanAudit {
         for (Move move : plan.moves()) {
             if (move.to() instanceof Station.InSlot slot && slot.machine().equals(plan.machine().tag())) {
                 require(slots.get(slot.slot()).isEmpty(),
-                        "The slot %s of machine %s must be empty before something enters.", slot.slot(), slot.machine());
+                        "The slot %s of machine %s must be empty before something enters.",
+                        slot.slot(), slot.machine());
                 slots.put(slot.slot(), move.content());
             }
         }

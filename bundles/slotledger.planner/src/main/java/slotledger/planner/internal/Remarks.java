@@ -27,7 +27,9 @@ final class Remarks {
 
     static List<Finding> of(List<JudgedBoard> boards, Stock stock, List<Options> options, Expansion expansion) {
         List<Finding> remarks = new ArrayList<>();
-        stock.offers().stream().filter(offer -> !fits(offer.kind(), boards)).forEach(offer -> remarks.add(noBoard(offer)));
+        stock.offers().stream()
+                .filter(offer -> !fits(offer.kind(), boards))
+                .forEach(offer -> remarks.add(noBoard(offer)));
         options.stream().filter(each -> each.board().weigh(each.group().now()) == Weight.BLOCKS)
                 .forEach(each -> each.group().machines().forEach(machine -> remarks.add(contradiction(each, machine))));
         expansion.rings().forEach((tag, donors) -> remarks.add(ring(tag, donors)));
@@ -61,7 +63,8 @@ final class Remarks {
                 "The inventory of %s does not agree with its board %s: %s"
                         .formatted(machine.tag(), options.group().setup().board().name(), reason.sentence()),
                 "",
-                "Look into the machine and correct the inventory or the board file; the plan takes the inventory as it is.");
+                "Look into the machine and correct the inventory or the board file; the plan takes the inventory as it"
+                        + " is.");
     }
 
     private static Finding ring(AssetTag tag, List<AssetTag> donors) {
@@ -75,7 +78,8 @@ final class Remarks {
                 "%s waits for %d modules that come out of %s, and a machine there waits for modules of this one."
                         .formatted(tag, donors.size(), names),
                 "",
-                ("Open %s first, take its old modules out, and leave it open until %s %s done; or fill it with a borrowed"
-                        + " set meanwhile.").formatted(tag, names, donors.stream().distinct().count() == 1 ? "is" : "are"));
+                ("Open %s first, take its old modules out, and leave it open until %s %s done; or fill it with a"
+                        + " borrowed set meanwhile.")
+                        .formatted(tag, names, donors.stream().distinct().count() == 1 ? "is" : "are"));
     }
 }

@@ -117,7 +117,8 @@ final class Fixtures {
                 population = population.with(board.slots().get(i).label(), kinds[i]);
             }
         }
-        Machine machine = new Machine(new AssetTag(tag), "", new Whereabouts("Main", "Room " + tag.charAt(0)), costCentre,
+        Machine machine = new Machine(new AssetTag(tag), "", new Whereabouts("Main", "Room " + tag.charAt(0)),
+                costCentre,
                 role, board.id(), 1, Optional.empty(), Optional.empty(), population, Place.NOWHERE);
         machines.add(machine);
         return machine;

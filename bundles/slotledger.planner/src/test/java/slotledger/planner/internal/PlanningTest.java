@@ -209,7 +209,8 @@ class PlanningTest {
         Plan plan = plan();
         assertEquals(Obstacle.Kind.STOCK, of(plan, "A2").obstacle().orElseThrow().kind());
         assertEquals(Obstacle.Kind.RULE, of(plan, "B1").obstacle().orElseThrow().kind());
-        assertEquals("A target of at most 16 GB, or another machine.", of(plan, "B1").obstacle().orElseThrow().freedBy());
+        assertEquals("A target of at most 16 GB, or another machine.",
+                of(plan, "B1").obstacle().orElseThrow().freedBy());
         assertEquals(Outcome.LEFT_ALONE, of(plan, "C1").outcome());
         assertEquals(Obstacle.Kind.POLICY, of(plan, "C1").obstacle().orElseThrow().kind());
     }
@@ -235,12 +236,22 @@ class PlanningTest {
     }
 
     @Test
+    void aDoubtThatIsBorneIsNoMissingFact() throws PlannerException {
+        made.target("pc", 8, 1);
+        made.machine("A1", board, "pc", ModuleKind.of(Generation.DDR4, Form.DIMM, Capacity.ofGiB(4)));
+        made.machine("A2", board, "pc", ModuleKind.of(Generation.DDR4, Form.DIMM, Capacity.ofGiB(4)));
+        made.offer("Alder", Fixtures.kind(4), 1, 1, 1, 1500);
+        assertEquals(Obstacle.Kind.STOCK, of(plan(), "A2").obstacle().orElseThrow().kind());
+    }
+
+    @Test
     void expiredOffersAreLeftOutWithARemark() throws PlannerException {
         made.target("pc", 8, 1);
         made.machine("A1", board, "pc", Fixtures.kind(4));
         Offer offer = made.offer("Alder", Fixtures.kind(4), 1, -1, 1, 1500);
         made.offers.set(0, new Offer(offer.id(), offer.supplier(), offer.part(), offer.kind(), 1, offer.steps(),
-                offer.stock(), offer.leadDays(), Optional.empty(), Optional.of(LocalDate.of(2026, 3, 1)), offer.place()));
+                offer.stock(), offer.leadDays(), Optional.empty(), Optional.of(LocalDate.of(2026, 3, 1)),
+                offer.place()));
         Plan plan = plan();
         assertTrue(plan.purchases().isEmpty());
         assertEquals("offer-expired", plan.remarks().get(0).code());

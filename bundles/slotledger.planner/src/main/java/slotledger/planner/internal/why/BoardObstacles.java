@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import slotledger.model.board.Board;
@@ -32,7 +33,7 @@ public final class BoardObstacles {
     }
 
     Obstacle of(Options options) {
-        Optional<Obstacle> unknown = missingFact(options);
+        Optional<Obstacle> unknown = missingFact(options, modules -> true);
         if (unknown.isPresent()) {
             return unknown.get();
         }
@@ -49,7 +50,8 @@ public final class BoardObstacles {
         int sockets = options.board().order().sockets().size();
         if (boardCould && !largest.times(sockets).plus(soldered(options)).atLeast(target.capacity())) {
             return noModule(options, ("The largest module to be had that fits holds %s, which is too little for %s in"
-                    + " %d sockets; it has %s.").formatted(largest, target.capacity(), sockets, Obstacles.shortfall(options)));
+                    + " %d sockets; it has %s.")
+                    .formatted(largest, target.capacity(), sockets, Obstacles.shortfall(options)));
         }
         String because = reasons.isEmpty() ? "" : " " + reasons.get(0).sentence();
         return new Obstacle(
@@ -63,9 +65,9 @@ public final class BoardObstacles {
     }
 
     /** A module that is offered or owned would do, if a fact were known. */
-    Optional<Obstacle> missingFact(Options options) {
+    Optional<Obstacle> missingFact(Options options, Predicate<List<ModuleKind>> canBeHad) {
         Trial trial = new Trial(stock, options);
-        return trial.firstUnknown().map(after -> {
+        return trial.firstUnknown(canBeHad).map(after -> {
             List<Reason> doubts = options.board().doubts(options.group().now(), after);
             Reason first = doubts.get(0);
             return new Obstacle(
@@ -139,7 +141,8 @@ public final class BoardObstacles {
         List<Takes> takes = options.group().setup().board().takes();
         return IntStream.range(0, stock.kinds().size())
                 .mapToObj(stock.kinds()::get)
-                .filter(kind -> takes.stream().anyMatch(way -> kind.generation().filter(way.generation()::equals).isPresent()
+                .filter(kind -> takes.stream().anyMatch(way ->
+                        kind.generation().filter(way.generation()::equals).isPresent()
                         && kind.form().filter(way.forms()::contains).isPresent()))
                 .filter(kind -> options.board().fit(kind) != Fit.UNKNOWN)
                 .toList();
