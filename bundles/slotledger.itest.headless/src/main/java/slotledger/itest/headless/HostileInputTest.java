@@ -45,8 +45,8 @@ class HostileInputTest {
     private static final String LONG_TAG = "L".repeat(300);
 
     private static final List<String> TAGS = List.of(
-            "../../../escaped", "..\\..\\escaped", "/etc/cron.d/escaped", "=1+1", "+1+1", "-1+1", "@SUM(1)", "A\u202E1-TXE",
-            LONG_TAG, "CON", "a<b>&\"'", "=HYPERLINK(\"file:x\")");
+            "../../../escaped", "..\\..\\escaped", "/etc/cron.d/escaped", "=1+1", "+1+1", "-1+1", "@SUM(1)",
+            "A\u202E1-TXE", LONG_TAG, "CON", "a<b>&\"'", "=HYPERLINK(\"file:x\")");
 
     @TempDir
     Path top;
@@ -114,7 +114,8 @@ class HostileInputTest {
                     + "\"application/vnd.openxmlformats-officedocument.spreadsheetml.sheet.main+xml\"/></Types>");
             entry(out, "_rels/.rels", "<?xml version=\"1.0\"?><Relationships xmlns=\"http://schemas.openxmlformats.org/"
                     + "package/2006/relationships\"><Relationship Id=\"r1\" Type=\"http://schemas.openxmlformats.org/"
-                    + "officeDocument/2006/relationships/officeDocument\" Target=\"xl/workbook.xml\"/></Relationships>");
+                    + "officeDocument/2006/relationships/officeDocument\" Target=\"xl/workbook.xml\"/>"
+                    + "</Relationships>");
             entry(out, "xl/workbook.xml", "<?xml version=\"1.0\"?><!DOCTYPE w [<!ENTITY x SYSTEM \"" + secret.toUri()
                     + "\">]><workbook xmlns=\"http://schemas.openxmlformats.org/spreadsheetml/2006/main\"><sheets>"
                     + "<sheet name=\"&x;\" sheetId=\"1\"/></sheets></workbook>");
@@ -157,7 +158,8 @@ class HostileInputTest {
                     for (Cell cell : row) {
                         if (cell.getCellType() == CellType.FORMULA) {
                             String formula = cell.getCellFormula();
-                            assertFalse(formula.equals("1+1") || formula.contains("HYPERLINK") || formula.equals("SUM(1)"),
+                            assertFalse(formula.equals("1+1") || formula.equals("SUM(1)")
+                                            || formula.contains("HYPERLINK"),
                                     file.getFileName() + " " + sheet.getSheetName() + " " + cell.getAddress());
                         }
                     }
