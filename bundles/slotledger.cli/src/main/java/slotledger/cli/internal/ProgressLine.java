@@ -42,7 +42,7 @@ final class ProgressLine implements Progress, AutoCloseable {
         length = text.length();
     }
 
-    /** The interrupt key ends the program, and unfinished folders are taken away then. */
+    /** On a terminal the interrupt key ends the whole program; the desk then takes unfinished folders away. */
     @Override
     public boolean isCancelled() {
         return Thread.currentThread().isInterrupted();
