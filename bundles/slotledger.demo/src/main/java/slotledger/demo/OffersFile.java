@@ -59,7 +59,7 @@ final class OffersFile {
             {"ND-3U4", "4GB DDR3-1600 DIMM 2Rx8 non-ECC unbuffered 1.5V 2Gbit chips", 1, 7.90, 60},
             {"ND-3U8", "8GB DDR3-1600 DIMM 2Rx8 non-ECC unbuffered 1.5V 4Gbit chips", 1, 14.90, 45},
             {"ND-3S8", "8GB DDR3-1600 SO-DIMM 2Rx8 non-ECC unbuffered 1.5V 4Gbit chips", 1, 12.40, 200},
-            {"ND-4E8", "8GB DDR4-2666 DIMM 1Rx8 ECC unbuffered 1.2V 8Gbit chips", 1, 16.40, 90},
+            {"ND-4E8", "8GB DDR4-2666 DIMM 1Rx8 ECC unbuffered 1.2V 8Gbit chips", 1, 19.90, 90},
             {"ND-5S16", "16GB DDR5-5600 SO-DIMM 1Rx8 non-ECC unbuffered 1.1V 16Gbit chips", 1, 51.00, 30},
             {"ND-5S8", "8GB DDR5-5600 SO-DIMM 1Rx16 non-ECC unbuffered 1.1V 16Gbit chips", 1, 29.50, 30},
         };

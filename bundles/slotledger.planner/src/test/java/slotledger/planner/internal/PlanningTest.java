@@ -33,6 +33,8 @@ import slotledger.model.trade.Policy;
 import slotledger.model.unit.Capacity;
 import slotledger.planner.PlannerException;
 import slotledger.planner.internal.milp.ScipSolver;
+import slotledger.rules.MemoryRules;
+import slotledger.rules.standard.StandardRules;
 
 class PlanningTest {
 
@@ -69,6 +71,17 @@ class PlanningTest {
         made.machine("M1", four, "pc", Fixtures.kind(4));
         made.offer("Alder", Fixtures.kind(4), 1, -1, 1, 1500);
         assertEquals(2, of(plan(), "M1").runsAfter().mode().channels());
+    }
+
+    @Test
+    void amongPopulationsThatRunAlikeTheOneInTheBoardsOrderIsTaken() throws PlannerException {
+        made.target("pc", 8, 1);
+        made.machine("M1", made.secondSlotsFirst("desk"), "pc", "", null, null, Fixtures.kind(4));
+        made.offer("Alder", Fixtures.kind(4), 1, -1, 1, 1500);
+        for (MemoryRules rules : List.of(new PlainRules(), StandardRules.create())) {
+            Plan plan = new Planning(rules, new ScipSolver()).plan(made.request(), Progress.NONE);
+            assertEquals(new Station.InSlot(new AssetTag("M1"), "B2"), of(plan, "M1").moves().get(0).to());
+        }
     }
 
     @Test

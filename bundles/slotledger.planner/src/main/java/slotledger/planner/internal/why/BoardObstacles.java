@@ -40,6 +40,19 @@ public final class BoardObstacles {
         Target target = options.group().target().orElseThrow();
         Optional<Capacity> most = limit(options.group().setup().board());
         boolean boardCould = most.filter(limit -> limit.atLeast(target.capacity())).isPresent();
+        if (options.group().setup().board().sockets().isEmpty()) {
+            return new Obstacle(Obstacle.Kind.RULE,
+                    "All memory of the board %s is soldered and can't be changed; it has %s."
+                            .formatted(options.group().setup().board().name(), Obstacles.shortfall(options)),
+                    "A lower target, or another machine.", List.of());
+        }
+        if (options.fitting().isEmpty() && most.isPresent() && !boardCould) {
+            return new Obstacle(Obstacle.Kind.RULE,
+                    "By its document the board %s holds at most %s; it has %s."
+                            .formatted(options.group().setup().board().name(), most.get(),
+                                    Obstacles.shortfall(options)),
+                    "A target of at most %s, or another machine.".formatted(most.get()), List.of());
+        }
         if (options.fitting().isEmpty()) {
             return noModule(options, "No module that is offered or owned fits the board %s; it has %s."
                     .formatted(options.group().setup().board().name(), Obstacles.shortfall(options)));
