@@ -105,6 +105,10 @@ public final class DefaultFleetDesk implements FleetDesk {
     @Override
     public Plan plan(Survey survey, Progress progress) throws DeskException {
         Policy policy = PolicyCheck.usable(survey);
+        if (survey.fleet().machines().isEmpty()) {
+            throw new DeskException(Trouble.PLAN, "There is no machine to plan: the inventories list "
+                    + survey.observed() + ", and none has a known board and modules. The command \"check\" says why.");
+        }
         try {
             Plan plan = planner.plan(new PlanRequest(survey.project().title(), survey.fleet(), survey.market(),
                     survey.shelf(), policy, survey.project().date()), progress);

@@ -39,12 +39,17 @@ public final class BoardObstacles {
             return unknown.get();
         }
         Target target = options.group().target().orElseThrow();
+        if (options.board().order().sockets().isEmpty()) {
+            return new Obstacle(
+                    Obstacle.Kind.RULE,
+                    "All memory of the board %s is soldered and can't be changed; it has %s."
+                            .formatted(name(options), Obstacles.shortfall(options)),
+                    "A lower target, or another machine.",
+                    List.of());
+        }
         Optional<Capacity> most = limit(options);
         if (most.isPresent() && !most.get().atLeast(target.capacity())) {
             return tooSmall(options, most.get());
-        }
-        if (options.board().order().sockets().isEmpty()) {
-            return rule(options, "All memory of the board %s is soldered".formatted(name(options)), List.of());
         }
         if (options.fitting().isEmpty()) {
             return noModule(options, "No module that is offered or owned fits the board %s; it has %s."
