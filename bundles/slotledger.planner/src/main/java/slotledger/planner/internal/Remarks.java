@@ -9,6 +9,7 @@ import slotledger.model.finding.Severity;
 import slotledger.model.machine.AssetTag;
 import slotledger.model.machine.Machine;
 import slotledger.model.module.ModuleKind;
+import slotledger.model.plan.Purchase;
 import slotledger.model.source.Place;
 import slotledger.model.trade.Offer;
 import slotledger.model.verdict.Reason;
@@ -25,13 +26,20 @@ final class Remarks {
     private Remarks() {
     }
 
-    static List<Finding> of(List<JudgedBoard> boards, Stock stock, List<Options> options, Expansion expansion) {
+    static List<Finding> of(
+            List<JudgedBoard> boards,
+            Stock stock,
+            List<Options> options,
+            Expansion expansion,
+            List<Purchase> purchases) {
         List<Finding> remarks = new ArrayList<>();
         stock.offers().stream()
                 .filter(offer -> !fits(offer.kind(), boards))
                 .forEach(offer -> remarks.add(noBoard(offer)));
         options.stream().filter(each -> each.board().weigh(each.group().now()) == Weight.BLOCKS)
                 .forEach(each -> each.group().machines().forEach(machine -> remarks.add(contradiction(each, machine))));
+        purchases.stream().filter(line -> line.over() >= line.offer().packSize())
+                .forEach(line -> remarks.add(filledUp(line)));
         expansion.rings().forEach((tag, donors) -> remarks.add(ring(tag, donors)));
         return remarks;
     }
@@ -50,6 +58,20 @@ final class Remarks {
                 "No board of the fleet takes what %s offers (%s).".formatted(offer.id(), offer.kind()),
                 "",
                 "Leave the offer out, or check how its module is described.");
+    }
+
+    private static Finding filledUp(Purchase line) {
+        return new Finding(
+                Severity.NOTE,
+                "order-filled-up",
+                line.offer().place(),
+                Optional.empty(),
+                "",
+                "%d of the %d modules bought by %s are more than the machines and spares need."
+                        .formatted(line.over(), line.modules(), line.offer().id()),
+                "",
+                "Nothing: with them the whole order costs less (price by quantity, free delivery), or is large enough"
+                        + " for the supplier.");
     }
 
     private static Finding contradiction(Options options, Machine machine) {

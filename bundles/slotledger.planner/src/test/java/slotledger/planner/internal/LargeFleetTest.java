@@ -27,9 +27,9 @@ class LargeFleetTest {
 
     @Test
     void littleMoneyGoesToAsManyMachinesAsPossible() throws PlannerException {
-        Fixtures made = LargeFleets.of(600, 2);
-        made.budget = Optional.of(Fixtures.eur(200_000));
-        Plan plan = plan("600 machines with little money", made);
+        Fixtures made = LargeFleets.of(300, 2);
+        made.budget = Optional.of(Fixtures.eur(100_000));
+        Plan plan = plan("300 machines with little money", made);
         assertEquals(plan.optimality().weightBound(), plan.optimality().weightOnTarget());
         assertTrue(plan.machines().stream().flatMap(machine -> machine.obstacle().stream())
                 .anyMatch(obstacle -> obstacle.kind() == Obstacle.Kind.BUDGET));

@@ -13,6 +13,7 @@ import java.util.Random;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import slotledger.model.board.Board;
+import slotledger.model.finding.Finding;
 import slotledger.model.machine.AssetTag;
 import slotledger.model.machine.SlotContent;
 import slotledger.model.module.Form;
@@ -30,7 +31,9 @@ import slotledger.model.task.CancelledException;
 import slotledger.model.task.Progress;
 import slotledger.model.trade.Offer;
 import slotledger.model.trade.Policy;
+import slotledger.model.trade.Target;
 import slotledger.model.unit.Capacity;
+import slotledger.model.unit.Rate;
 import slotledger.planner.PlannerException;
 import slotledger.planner.internal.milp.ScipSolver;
 import slotledger.rules.MemoryRules;
@@ -118,6 +121,7 @@ class PlanningTest {
         Plan plan = plan();
         assertEquals(3, plan.purchases().get(0).packs());
         assertEquals(Fixtures.eur(2700), plan.spending().goods());
+        assertEquals(List.of("order-filled-up"), plan.remarks().stream().map(Finding::code).toList());
     }
 
     @Test
@@ -226,6 +230,16 @@ class PlanningTest {
                 of(plan, "B1").obstacle().orElseThrow().freedBy());
         assertEquals(Outcome.LEFT_ALONE, of(plan, "C1").outcome());
         assertEquals(Obstacle.Kind.POLICY, of(plan, "C1").obstacle().orElseThrow().kind());
+    }
+
+    @Test
+    void whatStillLacksWithEveryAllowedPopulationIsSaid() throws PlannerException {
+        made.targets.add(new Target("pc", Capacity.ofGiB(8), false, false, Optional.of(Rate.of(3200)), 1));
+        made.machine("A1", board, "pc", Fixtures.kind(4));
+        made.offer("Alder", Fixtures.kind(4), 1, -1, 1, 1500);
+        Obstacle obstacle = of(plan(), "A1").obstacle().orElseThrow();
+        assertEquals(Obstacle.Kind.RULE, obstacle.kind());
+        assertTrue(obstacle.message().contains("would still have 2666 MT/s instead of 3200 MT/s"), obstacle.message());
     }
 
     @Test

@@ -51,6 +51,21 @@ public final class Trial {
         return Optional.empty();
     }
 
+    /** The first population, least work first, that is allowed and holds enough, whatever else it lacks. */
+    public Optional<Population> firstAllowed() {
+        Target target = options.group().target().orElseThrow();
+        return RawPopulations.list(sockets, options.board().order(), target.capacity()).stream()
+                .map(raw -> sockets.population(raw.codes()))
+                .filter(after -> options.board().allows(options.group().now(), after))
+                .findFirst();
+    }
+
+    /** What a population lacks. */
+    public List<String> shortfalls(Population after) {
+        return Targets.shortfalls(options.group().target().orElseThrow(), options.board().setup(after),
+                options.board().operate(after));
+    }
+
     /** The modules a population takes from outside, in slot order. */
     public List<ModuleKind> incoming(Population after) {
         List<ModuleKind> coming = new ArrayList<>(after.modules());
