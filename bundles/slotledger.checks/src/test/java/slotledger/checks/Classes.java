@@ -27,7 +27,8 @@ final class Classes {
 
     static List<Path> folders() {
         return Project.bundles().stream()
-                .filter(bundle -> !bundle.getFileName().toString().matches("slotledger\\.(checks|testkit|demo|itest\\..*)"))
+                .filter(bundle -> !bundle.getFileName().toString()
+                        .matches("slotledger\\.(checks|testkit|demo|itest\\..*)"))
                 .map(bundle -> bundle.resolve("target/classes")).filter(Files::isDirectory).toList();
     }
 

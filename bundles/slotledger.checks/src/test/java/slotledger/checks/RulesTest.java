@@ -68,7 +68,7 @@ class RulesTest {
         return found;
     }
 
-    /** A rule is a component, so it can be made without arguments; its page is a record with a source among the rest. */
+    /** A rule is a component, so it can be made without arguments; its page is a record that holds a source. */
     private static Optional<String> pageViolation(Class<?> rule) throws ReflectiveOperationException {
         Constructor<?> constructor = rule.getDeclaredConstructor();
         constructor.setAccessible(true);

@@ -69,7 +69,8 @@ final class InventoryFile {
 
     private Row upperSchoolRow(SheetPen pen, DemoMachine machine, int index) {
         List<Object> cells = new ArrayList<>(List.of(machine.tag(), machine.serial(), machine.board().maker(),
-                machine.model(), machine.site(), machine.room(), machine.use(), machine.costCentre(), machine.system()));
+                machine.model(), machine.site(), machine.room(), machine.use(), machine.costCentre(),
+                machine.system()));
         boolean soldered = machine.board().sockets() == 0;
         for (int slot = 0; slot < 4; slot++) {
             cells.add(slot < machine.board().sockets() ? slotText(machine.modules().get(slot), index) : "n/a");
@@ -140,7 +141,8 @@ final class InventoryFile {
                 default -> { }
             }
             pen.row(i + 1, i == 25 ? "H-1025" : machine.tag(), machine.board().maker() + " " + machine.model(),
-                    machine.site(), machine.room(), machine.use(), machine.costCentre(), machine.system(), memory, slots, remark);
+                    machine.site(), machine.room(), machine.use(), machine.costCentre(), machine.system(), memory,
+                    slots, remark);
             if (i == 110) {
                 pen.row("", "", "", "", "", "", "", "", "subtotal", 111, ""); // dirt: a sum in the middle
             }
@@ -172,13 +174,13 @@ final class InventoryFile {
     /** Everything in MB, a column a module, columns in an order of their own. */
     private void millLane(Workbook book) {
         SheetPen pen = new SheetPen(book, "Mill Lane");
-        pen.headings("School", "Room", "PC model", "Manufacturer", "Role", "Tag", "Department", "RAM 1 (MB)", "RAM 2 (MB)",
-                "RAM 3 (MB)", "RAM 4 (MB)", "RAM type", "System");
+        pen.headings("School", "Room", "PC model", "Manufacturer", "Role", "Tag", "Department", "RAM 1 (MB)",
+                "RAM 2 (MB)", "RAM 3 (MB)", "RAM 4 (MB)", "RAM type", "System");
         List<DemoMachine> rows = at("Mill Lane", false);
         for (int i = 0; i < rows.size(); i++) {
             DemoMachine machine = rows.get(i);
-            List<Object> cells = new ArrayList<>(List.of(machine.site(), machine.room(), machine.model(), machine.board().maker(),
-                    machine.use(), machine.tag(), machine.costCentre()));
+            List<Object> cells = new ArrayList<>(List.of(machine.site(), machine.room(), machine.model(),
+                    machine.board().maker(), machine.use(), machine.tag(), machine.costCentre()));
             for (int slot = 0; slot < 4; slot++) {
                 double size = slot < machine.modules().size() ? machine.modules().get(slot) : 0;
                 cells.add(size > 0 ? size * 1024 : slot < machine.modules().size() ? 0 : "");
@@ -205,7 +207,8 @@ final class InventoryFile {
             if (machine.use().equals("Server")) {
                 pen.row(machine.tag(), machine.serial(), machine.board().maker(), machine.model(), machine.site(),
                         machine.room(), machine.use(), machine.costCentre(), machine.system(),
-                        machine.board().processors(), together(machine, 3), DemoMachine.gigabytes(machine.total()) + " GB");
+                        machine.board().processors(), together(machine, 3),
+                        DemoMachine.gigabytes(machine.total()) + " GB");
             }
         }
         pen.widths(12, 18, 14, 18, 18, 18, 12, 22, 28, 8, 34, 16);

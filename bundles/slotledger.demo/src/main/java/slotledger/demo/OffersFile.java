@@ -40,16 +40,16 @@ final class OffersFile {
             {"QF-D5U32", "32GB 2Rx8 DDR5-4800 UDIMM non-ECC unbuffered 16Gbit 1.1V", 1, 98.00, 95.50, 92.00, 40, 4},
         };
         for (Object[] row : rows) {
-            pen.row("Quillfen Components", row[0], row[1], row[2], row[3], row[4], row[5], row[6], row[7], 12.00, 500.00,
-                    "2026-11-02", "2027-01-31");
+            pen.row("Quillfen Components", row[0], row[1], row[2], row[3], row[4], row[5], row[6], row[7], 12.00,
+                    500.00, "2026-11-02", "2027-01-31");
         }
         pen.widths(22, 16, 58, 10, 12, 18, 18, 8, 16, 14, 22, 12, 12);
     }
 
     private void nordvik(Workbook book) {
         SheetPen pen = new SheetPen(book, "Nordvik & Daughters");
-        pen.headings("Supplier", "Part number", "Description", "Modules per pack", "Unit price", "Currency", "Available",
-                "Delivery days", "Delivery charge", "Valid until");
+        pen.headings("Supplier", "Part number", "Description", "Modules per pack", "Unit price", "Currency",
+                "Available", "Delivery days", "Delivery charge", "Valid until");
         Object[][] rows = {
             {"ND-4U8-2", "Kit 2x8GB DDR4-2666 DIMM 1Rx8 non-ECC unbuffered 1.2V 8Gbit chips", 2, 36.20, 150},
             {"ND-4U16-2", "Kit 2x16GB DDR4-2666 DIMM 2Rx8 non-ECC unbuffered 1.2V 8Gbit chips", 2, 68.80, 40},
@@ -59,7 +59,7 @@ final class OffersFile {
             {"ND-3U4", "4GB DDR3-1600 DIMM 2Rx8 non-ECC unbuffered 1.5V 2Gbit chips", 1, 7.90, 60},
             {"ND-3U8", "8GB DDR3-1600 DIMM 2Rx8 non-ECC unbuffered 1.5V 4Gbit chips", 1, 14.90, 45},
             {"ND-3S8", "8GB DDR3-1600 SO-DIMM 2Rx8 non-ECC unbuffered 1.5V 4Gbit chips", 1, 12.40, 200},
-            {"ND-4E8", "8GB DDR4-2666 DIMM 1Rx8 ECC unbuffered 1.2V 8Gbit chips", 1, 16.40, 90},
+            {"ND-4E8", "8GB DDR4-2666 DIMM 1Rx8 ECC unbuffered 1.2V 8Gbit chips", 1, 19.90, 90},
             {"ND-5S16", "16GB DDR5-5600 SO-DIMM 1Rx8 non-ECC unbuffered 1.1V 16Gbit chips", 1, 51.00, 30},
             {"ND-5S8", "8GB DDR5-5600 SO-DIMM 1Rx16 non-ECC unbuffered 1.1V 16Gbit chips", 1, 29.50, 30},
         };
@@ -74,20 +74,31 @@ final class OffersFile {
         SheetPen pen = new SheetPen(book, "Pell Street Parts");
         pen.row("Pell Street Parts - server memory, refurbished DDR2 and DDR3");
         pen.blank();
-        pen.headings("Supplier", "SKU", "Capacity", "Type", "Form", "Ranks", "Chip width", "Chip size", "ECC", "Buffering",
-                "Voltage", "Price", "Stock", "Valid until");
+        pen.headings("Supplier", "SKU", "Capacity", "Type", "Form", "Ranks", "Chip width", "Chip size", "ECC",
+                "Buffering", "Voltage", "Price", "Stock", "Valid until");
         Object[][] rows = {
-            {"PS-R4-16", "16 GB", "DDR4-2400", "DIMM", "2", "x4", "8 Gbit", "ECC", "registered", "1.2 V", "€ 24,00", 64},
-            {"PS-R4-32", "32 GB", "DDR4-2400", "DIMM", "2", "x4", "8 Gbit", "ECC", "registered", "1.2 V", "€ 46,00", 64},
-            {"PS-R4-32N", "32 GB", "DDR4-2933", "DIMM", "2", "x4", "8 Gbit", "ECC", "registered", "1.2 V", "€ 58,00", 48},
-            {"PS-R5-32", "32 GB", "DDR5-4800", "DIMM", "1", "x4", "16 Gbit", "ECC", "registered", "1.1 V", "€ 139,00", 16},
-            {"PS-R3-8", "8 GB", "DDR3-1333", "DIMM", "2", "x4", "2 Gbit", "ECC", "registered", "1.5 V", "€ 9,00", 30},
-            {"PS-E3-4", "4 GB", "DDR3-1333", "DIMM", "2", "x8", "2 Gbit", "ECC", "unbuffered", "1.5 V", "€ 8,50", 24},
-            {"PS-U2-2", "2 GB", "DDR2-667", "DIMM", "2", "x8", "1 Gbit", "none", "unbuffered", "1.8 V", "€ 4,80", 40},
-            {"PS-U2-2F", "2 GB", "DDR2-800", "DIMM", "2", "x8", "1 Gbit", "none", "unbuffered", "1.8 V", "€ 4,20", 40},
-            {"PS-S2-2", "2 GB", "DDR2-667", "SO-DIMM", "2", "x8", "1 Gbit", "none", "unbuffered", "1.8 V", "€ 5,20", 10},
-            {"PS-U1-1", "1 GB", "DDR-400", "DIMM", "2", "x8", "512 Mbit", "none", "unbuffered", "2.5 V", "€ 6,00", 12},
-            {"PS-U3-8", "8 GB", "DDR3-1600", "DIMM", "2", "x8", "4 Gbit", "none", "unbuffered", "1.5 V", "€ 11,90", 28},
+            {"PS-R4-16", "16 GB", "DDR4-2400", "DIMM", "2", "x4", "8 Gbit", "ECC", "registered",
+                "1.2 V", "€ 24,00", 64},
+            {"PS-R4-32", "32 GB", "DDR4-2400", "DIMM", "2", "x4", "8 Gbit", "ECC", "registered",
+                "1.2 V", "€ 46,00", 64},
+            {"PS-R4-32N", "32 GB", "DDR4-2933", "DIMM", "2", "x4", "8 Gbit", "ECC", "registered",
+                "1.2 V", "€ 58,00", 48},
+            {"PS-R5-32", "32 GB", "DDR5-4800", "DIMM", "1", "x4", "16 Gbit", "ECC", "registered",
+                "1.1 V", "€ 139,00", 16},
+            {"PS-R3-8", "8 GB", "DDR3-1333", "DIMM", "2", "x4", "2 Gbit", "ECC", "registered",
+                "1.5 V", "€ 9,00", 30},
+            {"PS-E3-4", "4 GB", "DDR3-1333", "DIMM", "2", "x8", "2 Gbit", "ECC", "unbuffered",
+                "1.5 V", "€ 8,50", 24},
+            {"PS-U2-2", "2 GB", "DDR2-667", "DIMM", "2", "x8", "1 Gbit", "none", "unbuffered",
+                "1.8 V", "€ 4,80", 40},
+            {"PS-U2-2F", "2 GB", "DDR2-800", "DIMM", "2", "x8", "1 Gbit", "none", "unbuffered",
+                "1.8 V", "€ 4,20", 40},
+            {"PS-S2-2", "2 GB", "DDR2-667", "SO-DIMM", "2", "x8", "1 Gbit", "none", "unbuffered",
+                "1.8 V", "€ 5,20", 10},
+            {"PS-U1-1", "1 GB", "DDR-400", "DIMM", "2", "x8", "512 Mbit", "none", "unbuffered",
+                "2.5 V", "€ 6,00", 12},
+            {"PS-U3-8", "8 GB", "DDR3-1600", "DIMM", "2", "x8", "4 Gbit", "none", "unbuffered",
+                "1.5 V", "€ 11,90", 28},
         };
         for (Object[] row : rows) {
             pen.row("Pell Street Parts", row[0], row[1], row[2], row[3], row[4], row[5], row[6], row[7], row[8], row[9],

@@ -29,7 +29,8 @@ class WriteDemoFleetTest {
     void theCheckedInFilesAreWhatTheProgramWrites() throws IOException {
         WriteDemoFleet.write(folder);
         for (String name : List.of("fleet-night-college.csv", "shelf.csv")) {
-            assertArrayEquals(Files.readAllBytes(folder.resolve(name)), Files.readAllBytes(CHECKED_IN.resolve(name)), name);
+            assertArrayEquals(Files.readAllBytes(folder.resolve(name)), Files.readAllBytes(CHECKED_IN.resolve(name)),
+                    name);
         }
         for (String name : List.of("fleet.xlsx", "offers.xlsx")) {
             List<String> written = cells(folder.resolve(name));

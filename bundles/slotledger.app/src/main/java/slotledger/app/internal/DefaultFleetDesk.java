@@ -1,5 +1,6 @@
 package slotledger.app.internal;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -20,6 +21,7 @@ import slotledger.app.FleetDesk;
 import slotledger.app.Project;
 import slotledger.app.Survey;
 import slotledger.app.Trial;
+import slotledger.catalog.BoardFormat;
 import slotledger.catalog.CatalogReader;
 import slotledger.catalog.FleetResolver;
 import slotledger.catalog.ResolvedFleet;
@@ -75,7 +77,9 @@ public final class DefaultFleetDesk implements FleetDesk {
         this.rules = rules;
         this.planner = planner;
         this.files = files;
-        this.exporters = exporters.stream().sorted(Comparator.comparing(PlanExporter::name)).toList();
+        this.exporters = exporters.stream()
+                .sorted(Comparator.comparingInt(PlanExporter::rank).thenComparing(PlanExporter::name))
+                .toList();
     }
 
     @Override
@@ -100,9 +104,11 @@ public final class DefaultFleetDesk implements FleetDesk {
 
     @Override
     public Plan plan(Survey survey, Progress progress) throws DeskException {
-        Policy policy = survey.policy().orElseThrow(() -> new DeskException(Trouble.INPUT,
-                "The project " + survey.project().title() + " has no policy, so there is no target to plan for. "
-                        + "Add a file whose name begins with \"policy\"; the command \"template\" writes one to fill in."));
+        Policy policy = PolicyCheck.usable(survey);
+        if (survey.fleet().machines().isEmpty()) {
+            throw new DeskException(Trouble.PLAN, "There is no machine to plan: the inventories list "
+                    + survey.observed() + ", and none has a known board and modules. The command \"check\" says why.");
+        }
         try {
             Plan plan = planner.plan(new PlanRequest(survey.project().title(), survey.fleet(), survey.market(),
                     survey.shelf(), policy, survey.project().date()), progress);
@@ -204,8 +210,12 @@ public final class DefaultFleetDesk implements FleetDesk {
     @Override
     public List<Path> writeTemplates(Path folder, boolean force) throws DeskException {
         try (OutputFolder output = OutputFolder.prepare(folder, force)) {
-            return output.publish(intake.writeTemplates(output.work()));
-        } catch (IntakeException problem) {
+            List<Path> made = new ArrayList<>(intake.writeTemplates(output.work()));
+            Path boards = Files.createDirectory(output.work().resolve("boards"));
+            made.add(Files.writeString(boards.resolve("example-board.yaml"), BoardFormat.template()));
+            made.add(Files.writeString(boards.resolve("board.schema.json"), BoardFormat.schema()));
+            return output.publish(made);
+        } catch (IntakeException | IOException problem) {
             throw new DeskException(Trouble.OUTPUT, problem.getMessage(), problem);
         }
     }

@@ -68,13 +68,15 @@ final class MachineComparison {
                     "What was found is not allowed: " + verdict.reasons(Weight.BLOCKS).get(0).sentence());
         }
         if (found.population().hasUnread()) {
-            return proof(ProofOutcome.NOT_SEEN, differences, "What is in a slot could not be read; look at the machine.");
+            return proof(ProofOutcome.NOT_SEEN, differences,
+                    "What is in a slot could not be read; look at the machine.");
         }
         boolean enough = found.population().total().atLeast(planned.after().total()) || reachesTarget(setup);
         boolean lost = !found.population().total().atLeast(planned.before().total()) && !planned.isOpened();
         if (enough && !lost) {
             return proof(ProofOutcome.DONE_DIFFERENTLY, differences, sameModules(planned.after())
-                    ? "The planned modules are in other slots than planned." : "Other modules than planned, but enough.");
+                    ? "The planned modules are in other slots than planned."
+                    : "Other modules than planned, but enough.");
         }
         return proof(ProofOutcome.WORSE, differences, "The machine holds " + found.population().total()
                 + " instead of " + planned.after().total() + ".");

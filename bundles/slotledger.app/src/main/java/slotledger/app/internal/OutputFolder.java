@@ -25,10 +25,13 @@ final class OutputFolder implements AutoCloseable {
 
     private final Path target;
     private final Path work;
+    private final Thread sweeper;
 
     private OutputFolder(Path target, Path work) {
         this.target = target;
         this.work = work;
+        this.sweeper = new Thread(this::sweep, "slotledger-sweeper");
+        Runtime.getRuntime().addShutdownHook(sweeper);
     }
 
     /** Looks whether the target may be written, and makes the folder to work in. */
@@ -119,9 +122,23 @@ final class OutputFolder implements AutoCloseable {
         }
     }
 
+    /** The program is being ended, by the interrupt key for one: nothing half-written stays. */
+    private void sweep() {
+        try {
+            delete(work);
+        } catch (IOException stillWritten) {
+            // The writer puts files into it while it is taken away. What stays has a name that starts with a dot.
+        }
+    }
+
     /** Takes away what was made where it was not published. */
     @Override
     public void close() throws DeskException {
+        try {
+            Runtime.getRuntime().removeShutdownHook(sweeper);
+        } catch (IllegalStateException ending) {
+            // The sweeper runs already.
+        }
         try {
             delete(work);
         } catch (IOException problem) {

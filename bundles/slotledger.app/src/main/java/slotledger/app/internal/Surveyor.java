@@ -58,8 +58,8 @@ final class Surveyor {
             Optional<Policy> policy = project.policy().isEmpty() ? Optional.empty()
                     : Optional.of(kept(intake.readPolicy(project.policy().get()), columns, findings));
             progress.check();
-            return new Survey(project, columns, observed.machines().size(), catalog.catalog().boards(), resolved.fleet(),
-                    resolved.unresolved(), market, shelf, policy, findings);
+            return new Survey(project, columns, observed.machines().size(), catalog.catalog().boards(),
+                    resolved.fleet(), resolved.unresolved(), market, shelf, policy, findings);
         } catch (IntakeException | CatalogException problem) {
             throw new DeskException(Trouble.INPUT, problem.getMessage(), problem);
         }

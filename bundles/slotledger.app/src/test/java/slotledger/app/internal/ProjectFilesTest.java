@@ -23,7 +23,8 @@ class ProjectFilesTest {
 
     @Test
     void filesAreFoundByTheStartOfTheirNamesWhateverTheirCase() throws Exception {
-        touch("Fleet North.xlsx", "fleet-south.csv", "offers.xlsx", "SHELF.csv", "policy.yaml", "notes.docx", "fleet.pdf");
+        touch("Fleet North.xlsx", "fleet-south.csv", "offers.xlsx", "SHELF.csv", "policy.yaml", "notes.docx",
+                "fleet.pdf");
         Files.createDirectory(folder.resolve("boards"));
         Project project = ProjectFiles.in(folder, DAY);
         assertEquals(names("Fleet North.xlsx", "fleet-south.csv"), project.inventories());

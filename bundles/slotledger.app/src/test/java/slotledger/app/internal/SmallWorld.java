@@ -82,8 +82,8 @@ final class SmallWorld {
     }
 
     Proof prove(List<MachinePlan> machines, ResolvedFleet after, List<Finding> findings) {
-        Policy policy = new Policy(NOTHING.currency(), List.of(), Optional.empty(), Map.of(), NOTHING, NOTHING, 0, false,
-                true, false, Policy.LeaveAlone.NONE);
+        Policy policy = new Policy(NOTHING.currency(), List.of(), Optional.empty(), Map.of(), NOTHING, NOTHING, 0,
+                false, true, false, Policy.LeaveAlone.NONE);
         Plan plan = new Plan("small", DAY, policy, machines, List.of(), List.of(),
                 new Spending(NOTHING, Map.of(), NOTHING, Map.of()),
                 new Optimality(0, 0, NOTHING, NOTHING, "none", List.of(), false), List.of());

@@ -17,7 +17,8 @@ import slotledger.model.task.Progress;
 /** Proves that the work was done. */
 @Command(
         name = "prove",
-        description = "Compare an inventory taken after the work with the plan: done, done differently, not done, worse.",
+        description = "Compare an inventory taken after the work with the plan: "
+                + "done, done differently, not done, worse.",
         footerHeading = "%nExample:%n",
         footer = "  slotledger prove my-school --plan my-school-plan/plan.json --after inventory.xlsx --out proof.xlsx")
 final class ProveCommand extends DeskCommand {

@@ -60,8 +60,8 @@ final class FakeDesk implements FleetDesk {
     }
 
     void withError() {
-        findings.add(new Finding(Severity.ERROR, "bad-size", Place.ofRow("fleet.xlsx", "PCs", 7), Optional.empty(), "8 Gb?",
-                "The size can't be read.", "a size such as 8 GB", "Correct it."));
+        findings.add(new Finding(Severity.ERROR, "bad-size", Place.ofRow("fleet.xlsx", "PCs", 7), Optional.empty(),
+                "8 Gb?", "The size can't be read.", "a size such as 8 GB", "Correct it."));
     }
 
     void withIncompleteProof() {
@@ -116,8 +116,8 @@ final class FakeDesk implements FleetDesk {
     @Override
     public Plan plan(Survey survey, Progress progress) {
         calls.add("plan");
-        Policy policy = new Policy(NOTHING.currency(), List.of(), Optional.empty(), Map.of(), NOTHING, NOTHING, 0, false,
-                true, false, Policy.LeaveAlone.NONE);
+        Policy policy = new Policy(NOTHING.currency(), List.of(), Optional.empty(), Map.of(), NOTHING, NOTHING, 0,
+                false, true, false, Policy.LeaveAlone.NONE);
         return new Plan("school", DAY, policy, List.of(), List.of(), List.of(),
                 new Spending(NOTHING, Map.of(), NOTHING, Map.of()),
                 new Optimality(0, 0, NOTHING, NOTHING, "none", List.of(), false), List.of());

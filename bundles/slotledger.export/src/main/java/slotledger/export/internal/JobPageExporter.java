@@ -24,6 +24,11 @@ public final class JobPageExporter implements PlanExporter {
     }
 
     @Override
+    public int rank() {
+        return 30;
+    }
+
+    @Override
     public List<Path> write(PlanBook book, Path folder, Progress progress) throws ExportException {
         return List.of(new JobPages(book, progress).write(folder.resolve("job-sheets")));
     }

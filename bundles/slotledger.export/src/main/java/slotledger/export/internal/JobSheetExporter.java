@@ -24,6 +24,11 @@ public final class JobSheetExporter implements PlanExporter {
     }
 
     @Override
+    public int rank() {
+        return 20;
+    }
+
+    @Override
     public List<Path> write(PlanBook book, Path folder, Progress progress) throws ExportException {
         Path file = folder.resolve("job-sheets.pdf");
         new JobSheetsPdf(book, progress).write(file);

@@ -24,6 +24,11 @@ public final class OrderWorkbookExporter implements PlanExporter {
     }
 
     @Override
+    public int rank() {
+        return 10;
+    }
+
+    @Override
     public List<Path> write(PlanBook book, Path folder, Progress progress) throws ExportException {
         Path file = folder.resolve("order.xlsx");
         progress.step("order workbook", 0);

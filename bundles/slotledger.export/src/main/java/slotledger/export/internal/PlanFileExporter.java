@@ -1,5 +1,8 @@
 package slotledger.export.internal;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.osgi.service.component.annotations.Activate;
@@ -29,7 +32,18 @@ public final class PlanFileExporter implements PlanExporter {
         progress.check();
         Path file = folder.resolve("plan.json");
         new PlanJson().write(book.plan(), file);
+        Path schema = folder.resolve("plan.schema.json");
+        copySchema(schema);
         progress.step("plan file", 1);
-        return List.of(file);
+        return List.of(file, schema);
+    }
+
+    private static void copySchema(Path target) throws ExportException {
+        try (InputStream schema = PlanFileExporter.class.getResourceAsStream(PlanJson.SCHEMA)) {
+            Files.copy(schema, target);
+        } catch (IOException problem) {
+            throw new ExportException(
+                    "The file " + target + " can't be written: " + problem.getMessage() + ".", problem);
+        }
     }
 }

@@ -25,6 +25,11 @@ public final class RoundExporter implements PlanExporter {
     }
 
     @Override
+    public int rank() {
+        return 40;
+    }
+
+    @Override
     public List<Path> write(PlanBook book, Path folder, Progress progress) throws ExportException {
         Path document = folder.resolve("rounds.pdf");
         Path workbook = folder.resolve("work.xlsx");

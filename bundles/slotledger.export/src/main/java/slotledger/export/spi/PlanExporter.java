@@ -12,6 +12,11 @@ public interface PlanExporter {
     /** Short name a user can ask for, lower-case words with hyphens: "order-workbook". */
     String name();
 
+    /** Its place among the others in the list of files a person is shown; smaller comes first. */
+    default int rank() {
+        return 100;
+    }
+
     /**
      * Writes its files into the folder, which exists and is new; returns them in the order a person would open them.
      *

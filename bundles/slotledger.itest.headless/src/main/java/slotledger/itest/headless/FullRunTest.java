@@ -9,8 +9,6 @@ import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.osgi.framework.BundleContext;
-import org.osgi.framework.FrameworkUtil;
 import slotledger.app.FleetDesk;
 import slotledger.app.Survey;
 import slotledger.model.plan.Plan;
@@ -24,9 +22,8 @@ class FullRunTest {
 
     @Test
     void theDemoFleetIsSurveyedPlannedExportedAndReadAgain() throws Exception {
-        BundleContext context = FrameworkUtil.getBundle(FullRunTest.class).getBundleContext();
-        FleetDesk desk = context.getService(context.getServiceReference(FleetDesk.class));
-        Survey survey = desk.survey(desk.open(Path.of(context.getProperty("demo.fleet"))), Progress.NONE);
+        FleetDesk desk = Demo.desk();
+        Survey survey = desk.survey(Demo.open(Demo.folder()), Progress.NONE);
         assertFalse(survey.fleet().machines().isEmpty());
         Plan plan = desk.plan(survey, Progress.NONE);
         List<Path> files = desk.export(survey, plan, top.resolve("out"), false, Progress.NONE);

@@ -31,8 +31,6 @@ import org.apache.poi.ss.usermodel.WorkbookFactory;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.osgi.framework.BundleContext;
-import org.osgi.framework.FrameworkUtil;
 import slotledger.app.DeskException;
 import slotledger.app.FleetDesk;
 import slotledger.app.Survey;
@@ -47,8 +45,8 @@ class HostileInputTest {
     private static final String LONG_TAG = "L".repeat(300);
 
     private static final List<String> TAGS = List.of(
-            "../../../escaped", "..\\..\\escaped", "/etc/cron.d/escaped", "=1+1", "+1+1", "-1+1", "@SUM(1)", "A\u202E1-TXE",
-            LONG_TAG, "CON", "a<b>&\"'", "=HYPERLINK(\"file:x\")");
+            "../../../escaped", "..\\..\\escaped", "/etc/cron.d/escaped", "=1+1", "+1+1", "-1+1", "@SUM(1)",
+            "A\u202E1-TXE", LONG_TAG, "CON", "a<b>&\"'", "=HYPERLINK(\"file:x\")");
 
     @TempDir
     Path top;
@@ -58,9 +56,8 @@ class HostileInputTest {
 
     @BeforeEach
     void layOut() throws IOException {
-        BundleContext context = FrameworkUtil.getBundle(HostileInputTest.class).getBundleContext();
-        desk = context.getService(context.getServiceReference(FleetDesk.class));
-        Path demo = Path.of(context.getProperty("demo.fleet"));
+        desk = Demo.desk();
+        Path demo = Demo.folder();
         project = Files.createDirectory(top.resolve("project"));
         Path boards = Files.createDirectory(project.resolve("boards"));
         try (Stream<Path> files = Files.list(demo.resolve("boards"))) {
@@ -117,7 +114,8 @@ class HostileInputTest {
                     + "\"application/vnd.openxmlformats-officedocument.spreadsheetml.sheet.main+xml\"/></Types>");
             entry(out, "_rels/.rels", "<?xml version=\"1.0\"?><Relationships xmlns=\"http://schemas.openxmlformats.org/"
                     + "package/2006/relationships\"><Relationship Id=\"r1\" Type=\"http://schemas.openxmlformats.org/"
-                    + "officeDocument/2006/relationships/officeDocument\" Target=\"xl/workbook.xml\"/></Relationships>");
+                    + "officeDocument/2006/relationships/officeDocument\" Target=\"xl/workbook.xml\"/>"
+                    + "</Relationships>");
             entry(out, "xl/workbook.xml", "<?xml version=\"1.0\"?><!DOCTYPE w [<!ENTITY x SYSTEM \"" + secret.toUri()
                     + "\">]><workbook xmlns=\"http://schemas.openxmlformats.org/spreadsheetml/2006/main\"><sheets>"
                     + "<sheet name=\"&x;\" sheetId=\"1\"/></sheets></workbook>");
@@ -132,7 +130,7 @@ class HostileInputTest {
                 .map(tag -> '"' + tag.replace("\"", "\"\"") + "\",Kestrin,KB-515,R1,Lab PC,4GB DDR4-2400,")
                 .collect(Collectors.joining("\n", "Asset tag,Make,Model,Room,Use,DIMM1,DIMM2\n", "\n")));
         Set<String> outside = names(top);
-        Survey survey = desk.survey(desk.open(project), Progress.NONE);
+        Survey survey = desk.survey(Demo.open(project), Progress.NONE);
         assertEquals(TAGS, survey.fleet().machines().stream().map(Machine::tag).map(Object::toString).toList());
         Plan plan = desk.plan(survey, Progress.NONE);
         assertFalse(plan.work().isEmpty());
@@ -160,7 +158,8 @@ class HostileInputTest {
                     for (Cell cell : row) {
                         if (cell.getCellType() == CellType.FORMULA) {
                             String formula = cell.getCellFormula();
-                            assertFalse(formula.equals("1+1") || formula.contains("HYPERLINK") || formula.equals("SUM(1)"),
+                            assertFalse(formula.equals("1+1") || formula.equals("SUM(1)")
+                                            || formula.contains("HYPERLINK"),
                                     file.getFileName() + " " + sheet.getSheetName() + " " + cell.getAddress());
                         }
                     }
@@ -178,7 +177,7 @@ class HostileInputTest {
 
     private String message() {
         DeskException refused =
-                assertThrows(DeskException.class, () -> desk.survey(desk.open(project), Progress.NONE));
+                assertThrows(DeskException.class, () -> desk.survey(Demo.open(project), Progress.NONE));
         assertEquals(DeskException.Trouble.INPUT, refused.trouble());
         return refused.getMessage();
     }

@@ -76,7 +76,8 @@ class FullRunTest {
     }
 
     private static Run plan(Path out) throws IOException, InterruptedException {
-        return product.run("plan", DEMO.toString(), "--out", out.toString(), "--json");
+        // A day on which the offers of the demo fleet hold.
+        return product.run("plan", DEMO.toString(), "--out", out.toString(), "--date", "2026-11-24", "--json");
     }
 
     private static Path inventory() throws IOException {

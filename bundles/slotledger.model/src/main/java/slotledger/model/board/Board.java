@@ -90,8 +90,9 @@ public record Board(
                         "The slot label %s of board %s must not occur twice.".formatted(slot.label(), id));
             }
             if (!channelNames.contains(slot.channel())) {
-                throw new IllegalArgumentException("The channel %s of slot %s of board %s must be one of the channels %s."
-                        .formatted(slot.channel(), slot.label(), id, channelNames));
+                throw new IllegalArgumentException(
+                        "The channel %s of slot %s of board %s must be one of the channels %s."
+                                .formatted(slot.channel(), slot.label(), id, channelNames));
             }
         }
         checkLabels(id, labels, "fill order", fill.order());
@@ -103,7 +104,8 @@ public record Board(
         for (String label : used) {
             if (!labels.contains(label)) {
                 throw new IllegalArgumentException(
-                        "The slot %s in the %s of board %s must be one of its slots %s.".formatted(label, where, id, labels));
+                        "The slot %s in the %s of board %s must be one of its slots %s."
+                                .formatted(label, where, id, labels));
             }
         }
     }

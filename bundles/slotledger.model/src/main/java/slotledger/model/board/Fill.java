@@ -14,7 +14,8 @@ import java.util.Objects;
  * @param largestFirst larger modules go into the slots that come first in the order
  */
 public record Fill(
-        List<String> order, List<FillRow> table, Binding binding, boolean tableOnly, int setSize, boolean largestFirst) {
+        List<String> order, List<FillRow> table, Binding binding, boolean tableOnly, int setSize,
+        boolean largestFirst) {
 
     /** No document says anything about an order. */
     public static final Fill ANY = new Fill(List.of(), List.of(), Binding.RECOMMENDED, false, 1, false);

@@ -16,7 +16,8 @@ public record FillRow(int processors, List<String> slots, Optional<Rate> fastest
     public FillRow {
         slots = List.copyOf(slots);
         if (processors < 1) {
-            throw new IllegalArgumentException("The processors (%d) of a fill row must be at least 1.".formatted(processors));
+            throw new IllegalArgumentException(
+                    "The processors (%d) of a fill row must be at least 1.".formatted(processors));
         }
         if (slots.isEmpty() || slots.stream().distinct().count() != slots.size()) {
             throw new IllegalArgumentException("The slots %s of a fill row must be some, each once.".formatted(slots));

@@ -40,7 +40,8 @@ public record Slot(
                             .formatted(position, label, row, column));
         }
         if (soldered.isPresent() && use != SlotUse.SOLDERED) {
-            throw new IllegalArgumentException("The slot %s must be soldered to have soldered memory.".formatted(label));
+            throw new IllegalArgumentException(
+                    "The slot %s must be soldered to have soldered memory.".formatted(label));
         }
     }
 

@@ -37,7 +37,8 @@ public record Finding(
             throw new IllegalArgumentException("The code (%s) must be lower-case words with hyphens.".formatted(code));
         }
         if (message.isBlank() || remedy.isBlank()) {
-            throw new IllegalArgumentException("The finding %s must say what is the matter and what to do.".formatted(code));
+            throw new IllegalArgumentException(
+                    "The finding %s must say what is the matter and what to do.".formatted(code));
         }
     }
 

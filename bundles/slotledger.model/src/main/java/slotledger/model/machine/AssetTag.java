@@ -12,7 +12,8 @@ public record AssetTag(String value) implements Comparable<AssetTag> {
 
     public AssetTag {
         if (value.isBlank()) {
-            throw new IllegalArgumentException("The asset tag must not be blank. Maybe the serial number can stand in.");
+            throw new IllegalArgumentException(
+                    "The asset tag must not be blank. Maybe the serial number can stand in.");
         }
     }
 

@@ -50,7 +50,8 @@ public record ModuleKind(
         Objects.requireNonNull(casLatency, "casLatency");
         voltages = Set.copyOf(voltages);
         if (capacity.isNone()) {
-            throw new IllegalArgumentException("The capacity of a module must be more than none. Maybe the slot is empty.");
+            throw new IllegalArgumentException(
+                    "The capacity of a module must be more than none. Maybe the slot is empty.");
         }
         if (ranks.isPresent() && ranks.getAsInt() < 1) {
             throw new IllegalArgumentException("The ranks (%d) must be at least 1.".formatted(ranks.getAsInt()));

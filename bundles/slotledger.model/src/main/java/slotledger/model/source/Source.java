@@ -20,7 +20,8 @@ public record Source(Ground ground, String document, String place, Optional<Loca
         Objects.requireNonNull(place, "place");
         Objects.requireNonNull(date, "date");
         if (ground == Ground.DOCUMENT && document.isBlank()) {
-            throw new IllegalArgumentException("The document of a source must have a title. Maybe the ground is another.");
+            throw new IllegalArgumentException(
+                    "The document of a source must have a title. Maybe the ground is another.");
         }
     }
 

@@ -49,7 +49,8 @@ public record Offer(
         Objects.requireNonNull(validUntil, "validUntil");
         Objects.requireNonNull(place, "place");
         if (packSize < 1) {
-            throw new IllegalArgumentException("The pack size (%d) of offer %s must be at least 1.".formatted(packSize, id));
+            throw new IllegalArgumentException(
+                    "The pack size (%d) of offer %s must be at least 1.".formatted(packSize, id));
         }
         if (steps.isEmpty() || steps.get(0).fromPacks() != 1) {
             throw new IllegalArgumentException("The offer %s must have a price for one pack.".formatted(id));

@@ -14,7 +14,8 @@ public record PriceStep(int fromPacks, Money perPack) {
     public PriceStep {
         Objects.requireNonNull(perPack, "perPack");
         if (fromPacks < 1) {
-            throw new IllegalArgumentException("The quantity (%d packs) of a price must be at least 1.".formatted(fromPacks));
+            throw new IllegalArgumentException(
+                    "The quantity (%d packs) of a price must be at least 1.".formatted(fromPacks));
         }
         if (perPack.minor() < 0) {
             throw new IllegalArgumentException("The price (%s) must not be negative.".formatted(perPack));

@@ -26,7 +26,8 @@ public record Shelf(Map<ModuleKind, Integer> modules, Map<Filler, Integer> fille
 
     private static void check(Object what, Integer count) {
         if (what == null || count == null || count < 1) {
-            throw new IllegalArgumentException("The count (%s) of %s on the shelf must be at least 1.".formatted(count, what));
+            throw new IllegalArgumentException(
+                    "The count (%s) of %s on the shelf must be at least 1.".formatted(count, what));
         }
     }
 

@@ -25,7 +25,8 @@ public record Target(
         Objects.requireNonNull(capacity, "capacity");
         Objects.requireNonNull(rate, "rate");
         if (weight < 1 || weight > MOST) {
-            throw new IllegalArgumentException("The weight (%d) of role %s must be from 1 to 1000.".formatted(weight, role));
+            throw new IllegalArgumentException(
+                    "The weight (%d) of role %s must be from 1 to 1000.".formatted(weight, role));
         }
     }
 

@@ -13,7 +13,8 @@ public record Bandwidth(long kilobytesPerSecond) implements Comparable<Bandwidth
 
     public Bandwidth {
         if (kilobytesPerSecond < 0) {
-            throw new IllegalArgumentException("The bandwidth (%d) must not be negative.".formatted(kilobytesPerSecond));
+            throw new IllegalArgumentException(
+                    "The bandwidth (%d) must not be negative.".formatted(kilobytesPerSecond));
         }
     }
 

@@ -31,7 +31,8 @@ public record Reason(
         Objects.requireNonNull(remedy, "remedy");
         because = List.copyOf(because);
         if (rule.isBlank() || sentence.isBlank()) {
-            throw new IllegalArgumentException("The reason (%s) must name its rule and say a sentence.".formatted(rule));
+            throw new IllegalArgumentException(
+                    "The reason (%s) must name its rule and say a sentence.".formatted(rule));
         }
     }
 }

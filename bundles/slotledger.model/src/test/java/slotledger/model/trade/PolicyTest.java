@@ -34,7 +34,8 @@ class PolicyTest {
     @Test
     void aTargetForAnyRoleServesWhereNoOtherDoes() {
         Policy policy = policy(
-                List.of(Target.of("*", Capacity.ofGiB(8)), Target.of("lab", Capacity.ofGiB(16))), Policy.LeaveAlone.NONE);
+                List.of(Target.of("*", Capacity.ofGiB(8)), Target.of("lab", Capacity.ofGiB(16))),
+                Policy.LeaveAlone.NONE);
         assertEquals(Capacity.ofGiB(8), policy.target("office").orElseThrow().capacity());
         assertEquals(Capacity.ofGiB(16), policy.target("lab").orElseThrow().capacity());
     }

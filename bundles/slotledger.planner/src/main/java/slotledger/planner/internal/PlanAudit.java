@@ -6,6 +6,7 @@ import java.util.TreeMap;
 import slotledger.model.machine.Machine;
 import slotledger.model.machine.Population;
 import slotledger.model.machine.SlotContent;
+import slotledger.model.module.ModuleKind;
 import slotledger.model.plan.Leftover;
 import slotledger.model.plan.MachinePlan;
 import slotledger.model.plan.Move;
@@ -37,12 +38,14 @@ final class PlanAudit {
         plan.machines().forEach(this::checkMachine);
         checkModules(plan);
         plan.purchases().forEach(this::checkPurchase);
+        checkSpares(plan);
         checkMoney(plan);
     }
 
     private void checkMachine(MachinePlan plan) {
         Machine machine = plan.machine();
-        require(applied(plan).equals(plan.after()), "The moves in machine %s must lead to its population.", machine.tag());
+        require(applied(plan).equals(plan.after()),
+                "The moves in machine %s must lead to its population.", machine.tag());
         if (plan.isOpened()) {
             require(!request.policy().leaveAlone().covers(machine), "Machine %s must be left alone.", machine.tag());
             Verdict verdict = rules.judge(Setup.of(request.fleet(), machine).with(plan.after()));
@@ -63,7 +66,8 @@ final class PlanAudit {
         for (Move move : plan.moves()) {
             if (move.to() instanceof Station.InSlot slot && slot.machine().equals(plan.machine().tag())) {
                 require(slots.get(slot.slot()).isEmpty(),
-                        "The slot %s of machine %s must be empty before something enters.", slot.slot(), slot.machine());
+                        "The slot %s of machine %s must be empty before something enters.",
+                        slot.slot(), slot.machine());
                 slots.put(slot.slot(), move.content());
             }
         }
@@ -89,6 +93,19 @@ final class PlanAudit {
         balance.remove(SlotContent.EMPTY);
         balance.forEach((content, count) ->
                 require(count == 0, "The modules %s must go up exactly; the difference is %d.", content, count));
+    }
+
+    /** Spares of each kind bought, in percent of the modules used, rounded up. */
+    private void checkSpares(Plan plan) {
+        Map<ModuleKind, int[]> kinds = new LinkedHashMap<>();
+        for (Purchase line : plan.purchases()) {
+            int[] counts = kinds.computeIfAbsent(line.offer().kind(), unused -> new int[2]);
+            counts[0] += line.modules() - line.spares() - line.over();
+            counts[1] += line.spares();
+        }
+        kinds.forEach((kind, counts) -> require(
+                counts[1] * 100L >= (long) counts[0] * request.policy().sparePercent(),
+                "The spares (%d) of %s must be enough for %d used.", counts[1], kind, counts[0]));
     }
 
     private void checkPurchase(Purchase line) {

@@ -57,7 +57,7 @@ public final class Planning {
         List<Leftover> leftovers = new ArrayList<>(expansion.leftovers());
         leftovers.addAll(purchases.leftovers());
         List<Finding> remarks = new ArrayList<>(usable.remarks());
-        remarks.addAll(Remarks.of(fleet.boards(), stock, options, expansion));
+        remarks.addAll(Remarks.of(fleet.boards(), stock, options, expansion, purchases.lines()));
 
         Plan plan = new PlanWriter(request, stock, expansion, purchases)
                 .write(leftovers, new PlanWriter.Proof(

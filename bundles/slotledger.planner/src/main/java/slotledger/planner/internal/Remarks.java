@@ -9,6 +9,7 @@ import slotledger.model.finding.Severity;
 import slotledger.model.machine.AssetTag;
 import slotledger.model.machine.Machine;
 import slotledger.model.module.ModuleKind;
+import slotledger.model.plan.Purchase;
 import slotledger.model.source.Place;
 import slotledger.model.trade.Offer;
 import slotledger.model.verdict.Reason;
@@ -25,11 +26,20 @@ final class Remarks {
     private Remarks() {
     }
 
-    static List<Finding> of(List<JudgedBoard> boards, Stock stock, List<Options> options, Expansion expansion) {
+    static List<Finding> of(
+            List<JudgedBoard> boards,
+            Stock stock,
+            List<Options> options,
+            Expansion expansion,
+            List<Purchase> purchases) {
         List<Finding> remarks = new ArrayList<>();
-        stock.offers().stream().filter(offer -> !fits(offer.kind(), boards)).forEach(offer -> remarks.add(noBoard(offer)));
+        stock.offers().stream()
+                .filter(offer -> !fits(offer.kind(), boards))
+                .forEach(offer -> remarks.add(noBoard(offer)));
         options.stream().filter(each -> each.board().weigh(each.group().now()) == Weight.BLOCKS)
                 .forEach(each -> each.group().machines().forEach(machine -> remarks.add(contradiction(each, machine))));
+        purchases.stream().filter(line -> line.over() >= line.offer().packSize())
+                .forEach(line -> remarks.add(filledUp(line)));
         expansion.rings().forEach((tag, donors) -> remarks.add(ring(tag, donors)));
         return remarks;
     }
@@ -50,6 +60,20 @@ final class Remarks {
                 "Leave the offer out, or check how its module is described.");
     }
 
+    private static Finding filledUp(Purchase line) {
+        return new Finding(
+                Severity.NOTE,
+                "order-filled-up",
+                line.offer().place(),
+                Optional.empty(),
+                "",
+                "%d of the %d modules bought by %s are more than the machines and spares need."
+                        .formatted(line.over(), line.modules(), line.offer().id()),
+                "",
+                "Nothing: with them the whole order costs less (price by quantity, free delivery), or is large enough"
+                        + " for the supplier.");
+    }
+
     private static Finding contradiction(Options options, Machine machine) {
         Reason reason = options.board().judge(options.group().now()).reasons(Weight.BLOCKS).get(0);
         return new Finding(
@@ -61,7 +85,8 @@ final class Remarks {
                 "The inventory of %s does not agree with its board %s: %s"
                         .formatted(machine.tag(), options.group().setup().board().name(), reason.sentence()),
                 "",
-                "Look into the machine and correct the inventory or the board file; the plan takes the inventory as it is.");
+                "Look into the machine and correct the inventory or the board file; the plan takes the inventory as it"
+                        + " is.");
     }
 
     private static Finding ring(AssetTag tag, List<AssetTag> donors) {
@@ -75,7 +100,8 @@ final class Remarks {
                 "%s waits for %d modules that come out of %s, and a machine there waits for modules of this one."
                         .formatted(tag, donors.size(), names),
                 "",
-                ("Open %s first, take its old modules out, and leave it open until %s %s done; or fill it with a borrowed"
-                        + " set meanwhile.").formatted(tag, names, donors.stream().distinct().count() == 1 ? "is" : "are"));
+                ("Open %s first, take its old modules out, and leave it open until %s %s done; or fill it with a"
+                        + " borrowed set meanwhile.")
+                        .formatted(tag, names, donors.stream().distinct().count() == 1 ? "is" : "are"));
     }
 }

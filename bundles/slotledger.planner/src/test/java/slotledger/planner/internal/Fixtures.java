@@ -105,6 +105,18 @@ final class Fixtures {
         return board;
     }
 
+    /** A board of four slots whose second slots come first, as on many desktops. */
+    Board secondSlotsFirst(String id) {
+        Board plain = board(id, 4, 8, 32, 1);
+        Fill fill = new Fill(List.of("A2", "B2", "A1", "B1"), List.of(), Binding.RECOMMENDED, false, 1, false);
+        Board board = new Board(plain.id(), plain.maker(), plain.model(), plain.aliases(), plain.form(),
+                plain.processorSockets(), plain.processors(), plain.channels(), plain.slots(), plain.takes(),
+                plain.largestTotal(), fill, plain.interleave(), plain.rateLimits(), plain.notes(), plain.source(),
+                plain.sources());
+        boards.put(board.id(), board);
+        return board;
+    }
+
     /** A machine; kinds from the first slot on, null for an empty one. */
     Machine machine(String tag, Board board, String role, ModuleKind... kinds) {
         return machine(tag, board, role, "", kinds);
@@ -117,7 +129,8 @@ final class Fixtures {
                 population = population.with(board.slots().get(i).label(), kinds[i]);
             }
         }
-        Machine machine = new Machine(new AssetTag(tag), "", new Whereabouts("Main", "Room " + tag.charAt(0)), costCentre,
+        Machine machine = new Machine(new AssetTag(tag), "", new Whereabouts("Main", "Room " + tag.charAt(0)),
+                costCentre,
                 role, board.id(), 1, Optional.empty(), Optional.empty(), population, Place.NOWHERE);
         machines.add(machine);
         return machine;

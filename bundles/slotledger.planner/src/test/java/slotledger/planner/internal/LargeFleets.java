@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import slotledger.model.board.Board;
+import slotledger.model.module.Generation;
 import slotledger.model.module.ModuleKind;
 import slotledger.model.trade.Target;
 import slotledger.model.unit.Capacity;
@@ -15,7 +16,16 @@ final class LargeFleets {
     private LargeFleets() {
     }
 
+    /** With price steps at every offer. */
+    static Fixtures ofSteps(int machines, long seed) {
+        return of(machines, seed, true);
+    }
+
     static Fixtures of(int machines, long seed) {
+        return of(machines, seed, false);
+    }
+
+    private static Fixtures of(int machines, long seed, boolean steps) {
         Random random = new Random(seed);
         Fixtures made = new Fixtures();
         List<Board> boards = new ArrayList<>();
@@ -27,14 +37,15 @@ final class LargeFleets {
         List<ModuleKind> kinds = new ArrayList<>();
         for (int gib : new int[] {1, 2, 4, 8, 16}) {
             kinds.add(Fixtures.kind(gib));
-            kinds.add(Fixtures.kind(slotledger.model.module.Generation.DDR4, gib, 2133));
+            kinds.add(Fixtures.kind(Generation.DDR4, gib, 2133));
         }
         for (int i = 0; i < machines; i++) {
             Board board = boards.get(Math.min(random.nextInt(26), random.nextInt(26)));
             ModuleKind kind = kinds.get(random.nextInt(8));
             ModuleKind[] now = new ModuleKind[Math.min(4, board.slots().size())];
             for (int slot = 0; slot < now.length; slot++) {
-                now[slot] = random.nextInt(3) == 0 ? null : random.nextInt(8) == 0 ? kinds.get(random.nextInt(8)) : kind;
+                now[slot] = random.nextInt(3) == 0 ? null
+                        : random.nextInt(8) == 0 ? kinds.get(random.nextInt(8)) : kind;
             }
             made.machine("%c%04d".formatted('A' + i % 7, i), board, "role" + random.nextInt(5),
                     "centre" + random.nextInt(3), now);
@@ -49,9 +60,13 @@ final class LargeFleets {
                 int own = price + random.nextInt(price / 4);
                 int stock = random.nextInt(4) == 0 ? 20 : -1;
                 if (random.nextInt(3) == 0) {
-                    made.offer(supplier, kind, 2, stock, 1, own * 2 - 99, 10, own * 2 - 199, 50, own * 2 - 299);
+                    made.offer(supplier, kind, 2, stock, steps
+                            ? new int[] {1, own * 2 - 99, 10, own * 2 - 199, 50, own * 2 - 299}
+                            : new int[] {1, own * 2 - 99});
                 } else {
-                    made.offer(supplier, kind, 1, stock, 1, own, 25, own * 19 / 20);
+                    made.offer(supplier, kind, 1, stock, steps
+                            ? new int[] {1, own, 25, own * 19 / 20}
+                            : new int[] {1, own});
                 }
             }
         }

@@ -13,6 +13,7 @@ import java.util.Random;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import slotledger.model.board.Board;
+import slotledger.model.finding.Finding;
 import slotledger.model.machine.AssetTag;
 import slotledger.model.machine.SlotContent;
 import slotledger.model.module.Form;
@@ -30,9 +31,13 @@ import slotledger.model.task.CancelledException;
 import slotledger.model.task.Progress;
 import slotledger.model.trade.Offer;
 import slotledger.model.trade.Policy;
+import slotledger.model.trade.Target;
 import slotledger.model.unit.Capacity;
+import slotledger.model.unit.Rate;
 import slotledger.planner.PlannerException;
 import slotledger.planner.internal.milp.ScipSolver;
+import slotledger.rules.MemoryRules;
+import slotledger.rules.standard.StandardRules;
 
 class PlanningTest {
 
@@ -72,6 +77,17 @@ class PlanningTest {
     }
 
     @Test
+    void amongPopulationsThatRunAlikeTheOneInTheBoardsOrderIsTaken() throws PlannerException {
+        made.target("pc", 8, 1);
+        made.machine("M1", made.secondSlotsFirst("desk"), "pc", "", null, null, Fixtures.kind(4));
+        made.offer("Alder", Fixtures.kind(4), 1, -1, 1, 1500);
+        for (MemoryRules rules : List.of(new PlainRules(), StandardRules.create())) {
+            Plan plan = new Planning(rules, new ScipSolver()).plan(made.request(), Progress.NONE);
+            assertEquals(new Station.InSlot(new AssetTag("M1"), "B2"), of(plan, "M1").moves().get(0).to());
+        }
+    }
+
+    @Test
     void packsAndSparesAreRoundedUp() throws PlannerException {
         made.target("pc", 8, 1);
         made.sparePercent = 1;
@@ -105,6 +121,7 @@ class PlanningTest {
         Plan plan = plan();
         assertEquals(3, plan.purchases().get(0).packs());
         assertEquals(Fixtures.eur(2700), plan.spending().goods());
+        assertEquals(List.of("order-filled-up"), plan.remarks().stream().map(Finding::code).toList());
     }
 
     @Test
@@ -209,9 +226,20 @@ class PlanningTest {
         Plan plan = plan();
         assertEquals(Obstacle.Kind.STOCK, of(plan, "A2").obstacle().orElseThrow().kind());
         assertEquals(Obstacle.Kind.RULE, of(plan, "B1").obstacle().orElseThrow().kind());
-        assertEquals("A target of at most 16 GB, or another machine.", of(plan, "B1").obstacle().orElseThrow().freedBy());
+        assertEquals("A target of at most 16 GB, or another machine.",
+                of(plan, "B1").obstacle().orElseThrow().freedBy());
         assertEquals(Outcome.LEFT_ALONE, of(plan, "C1").outcome());
         assertEquals(Obstacle.Kind.POLICY, of(plan, "C1").obstacle().orElseThrow().kind());
+    }
+
+    @Test
+    void whatStillLacksWithEveryAllowedPopulationIsSaid() throws PlannerException {
+        made.targets.add(new Target("pc", Capacity.ofGiB(8), false, false, Optional.of(Rate.of(3200)), 1));
+        made.machine("A1", board, "pc", Fixtures.kind(4));
+        made.offer("Alder", Fixtures.kind(4), 1, -1, 1, 1500);
+        Obstacle obstacle = of(plan(), "A1").obstacle().orElseThrow();
+        assertEquals(Obstacle.Kind.RULE, obstacle.kind());
+        assertTrue(obstacle.message().contains("would still have 2666 MT/s instead of 3200 MT/s"), obstacle.message());
     }
 
     @Test
@@ -235,12 +263,22 @@ class PlanningTest {
     }
 
     @Test
+    void aDoubtThatIsBorneIsNoMissingFact() throws PlannerException {
+        made.target("pc", 8, 1);
+        made.machine("A1", board, "pc", ModuleKind.of(Generation.DDR4, Form.DIMM, Capacity.ofGiB(4)));
+        made.machine("A2", board, "pc", ModuleKind.of(Generation.DDR4, Form.DIMM, Capacity.ofGiB(4)));
+        made.offer("Alder", Fixtures.kind(4), 1, 1, 1, 1500);
+        assertEquals(Obstacle.Kind.STOCK, of(plan(), "A2").obstacle().orElseThrow().kind());
+    }
+
+    @Test
     void expiredOffersAreLeftOutWithARemark() throws PlannerException {
         made.target("pc", 8, 1);
         made.machine("A1", board, "pc", Fixtures.kind(4));
         Offer offer = made.offer("Alder", Fixtures.kind(4), 1, -1, 1, 1500);
         made.offers.set(0, new Offer(offer.id(), offer.supplier(), offer.part(), offer.kind(), 1, offer.steps(),
-                offer.stock(), offer.leadDays(), Optional.empty(), Optional.of(LocalDate.of(2026, 3, 1)), offer.place()));
+                offer.stock(), offer.leadDays(), Optional.empty(), Optional.of(LocalDate.of(2026, 3, 1)),
+                offer.place()));
         Plan plan = plan();
         assertTrue(plan.purchases().isEmpty());
         assertEquals("offer-expired", plan.remarks().get(0).code());

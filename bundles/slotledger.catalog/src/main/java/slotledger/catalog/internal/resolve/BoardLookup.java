@@ -13,9 +13,10 @@ final class BoardLookup {
 
     private static final String EXPECTED = "the maker and model of a board in the catalog";
     private static final String WHERE = "Look for the model on the machine: the label underneath a notebook or under"
-            + " its battery, on the side panel or back of a desktop, behind an all-in-one's stand, inside the door or on"
-            + " the pull-out tag of a server; or on the first screen of the firmware setup; or ask the running system:"
-            + " \"dmidecode -s system-product-name\" on Linux, System Information (\"System Model\") on Windows.";
+            + " its battery, on the side panel or back of a desktop, behind an all-in-one's stand, inside the door or"
+            + " on the pull-out tag of a server; or on the first screen of the firmware setup; or ask the running"
+            + " system: \"dmidecode -s system-product-name\" on Linux, System Information (\"System Model\") on"
+            + " Windows.";
 
     private BoardLookup() {
     }

@@ -52,7 +52,8 @@ final class TotalOnly {
         Capacity rest = total.minus(soldered);
         if (!machine.slots().isEmpty()) {
             remarks.error("slots-unknown", total.toString(),
-                    "The inventory says that every slot is empty, and that there is memory.", "what is in each of " + String.join(", ", sockets), LOOK);
+                    "The inventory says that every slot is empty, and that there is memory.",
+                    "what is in each of " + String.join(", ", sockets), LOOK);
             return Optional.empty();
         }
         if (sockets.size() > 1 || varies || !isModuleSize(rest)) {

@@ -17,9 +17,9 @@ public final class ModuleSize {
     private ModuleSize() {
     }
 
-    /** What is odd about the capacity. */
+    /** What is wrong with the capacity; nothing is to be built on such a module. */
     public static Optional<Doubt> check(ModuleKind kind) {
-        if (isImpossible(kind)) {
+        if (kind.capacity().compareTo(LARGEST) > 0) {
             return Optional.of(Doubt.error("impossible-size", "No module holds %s.".formatted(kind.capacity()),
                     "at most " + LARGEST, "Correct the size; perhaps the unit is wrong."));
         }
@@ -27,13 +27,9 @@ public final class ModuleSize {
         if (isPowerOfTwo(size) || size % 3 == 0 && isPowerOfTwo(size / 3) && isMadeByThrees(kind)) {
             return Optional.empty();
         }
-        return Optional.of(Doubt.warning("odd-size", "Modules are not made in this size: %s; it was kept."
+        return Optional.of(Doubt.warning("odd-size", "Modules are not made in this size: %s."
                 .formatted(kind.capacity()), "1, 2, 4, 8, 16 ... GB",
                 "Look into the machine; perhaps this is the sum of two modules."));
-    }
-
-    public static boolean isImpossible(ModuleKind kind) {
-        return kind.capacity().compareTo(LARGEST) > 0;
     }
 
     private static boolean isPowerOfTwo(long number) {

@@ -56,8 +56,8 @@ final class SlotContents {
             return new SlotContent.Unread(reading.text());
         }
         Optional<Doubt> size = ModuleSize.check(kind.get());
-        size.ifPresent(doubts::add);
-        if (size.isPresent() && ModuleSize.isImpossible(kind.get())) {
+        if (size.isPresent()) {
+            doubts.add(size.get());
             return new SlotContent.Unread(reading.text());
         }
         if (kinds.size() > CACHE) {

@@ -104,7 +104,8 @@ public final class KindReader {
         Field at = row.table().has(Field.MODULE) ? Field.MODULE : Field.CAPACITY;
         List<Doubt> doubts = new ArrayList<>();
         Optional<ModuleKind> kind = facts.kind(doubts);
-        kind.flatMap(ModuleSize::check).ifPresent(doubts::add);
+        Optional<Doubt> size = kind.flatMap(ModuleSize::check);
+        size.ifPresent(doubts::add);
         doubts.forEach(doubt -> findings.accept(doubt.at(row.place(at), row.text(at))));
         if (kind.isEmpty() || kind.get().generation().isEmpty()) {
             findings.accept(Doubt.error("module-not-understood", kind.isEmpty()
@@ -114,7 +115,7 @@ public final class KindReader {
                     "Complete the row.").at(row.place(at), row.text(at)));
             return Optional.empty();
         }
-        if (ModuleSize.isImpossible(kind.get())) {
+        if (size.isPresent()) {
             return Optional.empty();
         }
         unknown(row, kind.get(), at);

@@ -17,7 +17,10 @@ import slotledger.intake.internal.report.BookStyles;
 import slotledger.intake.internal.report.SafeCells;
 import slotledger.intake.internal.report.WholeFile;
 
-/** Writes the fill-in files: workbooks with explanations on their headings and an example row, and two text files. */
+/**
+ * Writes the fill-in files: workbooks with explanations on their headings and an example row, and two text files. They
+ * have the names a project's files have, so that the folder can be used once they are filled in.
+ */
 public final class Templates {
 
     /** The sheet of explanations in each workbook. */
@@ -27,24 +30,25 @@ public final class Templates {
 
     public List<Path> write(Path folder) throws IntakeException {
         List<Path> written = new ArrayList<>();
-        written.add(table(folder.resolve("fleet-template.xlsx"), "Fleet", TemplateSheets.FLEET,
+        written.add(table(folder.resolve("fleet.xlsx"), "Fleet", TemplateSheets.FLEET,
                 "One row a machine. Columns may stand in any order, and headings may be in other languages. "
                         + "Every row that can't be used is named in the findings; none is lost."));
-        written.add(table(folder.resolve("offers-template.xlsx"), "Offers", TemplateSheets.OFFERS,
+        written.add(table(folder.resolve("offers.xlsx"), "Offers", TemplateSheets.OFFERS,
                 "One row a part. Several suppliers may stand in one sheet, or each on a sheet of its own."));
-        written.add(table(folder.resolve("shelf-template.xlsx"), "Shelf", TemplateSheets.SHELF,
+        written.add(table(folder.resolve("shelf.xlsx"), "Shelf", TemplateSheets.SHELF,
                 "One row a kind of module that you own and that is in no machine."));
-        written.add(text(folder.resolve("policy-template.yaml")));
-        written.add(policy(folder.resolve("policy-template.xlsx")));
-        written.add(text(folder.resolve("mapping-template.txt")));
+        written.add(text("policy-template.yaml", folder.resolve("policy.yaml")));
+        written.add(text("mapping-template.txt", folder.resolve("mapping.txt")));
+        // Not beside policy.yaml: a project has one policy.
+        written.add(policy(folder.resolve("instead-of-policy-yaml").resolve("policy.xlsx")));
         return written;
     }
 
-    private static Path text(Path target) throws IntakeException {
+    private static Path text(String name, Path target) throws IntakeException {
         WholeFile.write(target, out -> {
-            try (InputStream in = Templates.class.getResourceAsStream(target.getFileName().toString())) {
+            try (InputStream in = Templates.class.getResourceAsStream(name)) {
                 if (in == null) {
-                    throw new IOException("the template %s is missing in the product".formatted(target.getFileName()));
+                    throw new IOException("the template %s is missing in the product".formatted(name));
                 }
                 in.transferTo(out);
             }

@@ -36,10 +36,10 @@ class TemplatesTest {
 
     @BeforeEach
     void write() throws IntakeException {
-        assertEquals(List.of("fleet-template.xlsx", "offers-template.xlsx", "shelf-template.xlsx",
-                "policy-template.yaml",
-                "policy-template.xlsx", "mapping-template.txt"),
-                intake.writeTemplates(folder).stream().map(file -> file.getFileName().toString()).toList());
+        assertEquals(List.of("fleet.xlsx", "offers.xlsx", "shelf.xlsx", "policy.yaml", "mapping.txt",
+                "instead-of-policy-yaml/policy.xlsx"),
+                intake.writeTemplates(folder).stream()
+                        .map(file -> folder.relativize(file).toString().replace('\\', '/')).toList());
     }
 
     private Path file(String name) {
@@ -71,7 +71,7 @@ class TemplatesTest {
     @Test
     void theExampleRowIsSkippedWithANote() throws IntakeException {
         Reading<ObservedFleet> reading =
-                intake.readFleet(List.of(file("fleet-template.xlsx")), Optional.empty(), Progress.NONE);
+                intake.readFleet(List.of(file("fleet.xlsx")), Optional.empty(), Progress.NONE);
         assertEquals(0, reading.value().machines().size());
         assertEquals(List.of("example-row", "sheet-without-table"),
                 reading.findings().stream().map(Finding::code).toList());
@@ -79,7 +79,7 @@ class TemplatesTest {
 
     @Test
     void theExampleOfTheFleetIsReadWithoutComplaint() throws IntakeException, IOException {
-        Reading<ObservedFleet> reading = intake.readFleet(List.of(filledIn("fleet-template.xlsx")), Optional.empty(),
+        Reading<ObservedFleet> reading = intake.readFleet(List.of(filledIn("fleet.xlsx")), Optional.empty(),
                 Progress.NONE);
         assertEquals(1, reading.value().machines().size());
         assertEquals(List.of(), above(Severity.WARNING, reading.findings()));
@@ -93,7 +93,7 @@ class TemplatesTest {
 
     @Test
     void theExampleOfTheOffersIsReadWithoutComplaint() throws IntakeException, IOException {
-        Reading<Market> reading = intake.readOffers(List.of(filledIn("offers-template.xlsx")), Progress.NONE);
+        Reading<Market> reading = intake.readOffers(List.of(filledIn("offers.xlsx")), Progress.NONE);
         assertEquals(List.of(), above(Severity.WARNING, reading.findings()));
         assertEquals("[PriceStep[fromPacks=1, perPack=EUR 21.90], PriceStep[fromPacks=10, perPack=EUR 20.50], "
                 + "PriceStep[fromPacks=50, perPack=EUR 19.90]]", reading.value().offers().get(0).steps().toString());
@@ -103,15 +103,15 @@ class TemplatesTest {
 
     @Test
     void theExampleOfTheShelfIsReadWithoutComplaint() throws IntakeException, IOException {
-        Reading<Shelf> reading = intake.readShelf(List.of(filledIn("shelf-template.xlsx")), Progress.NONE);
+        Reading<Shelf> reading = intake.readShelf(List.of(filledIn("shelf.xlsx")), Progress.NONE);
         assertEquals(List.of(), above(Severity.WARNING, reading.findings()));
         assertEquals("{4 GB DDR4-2400 DIMM, 1Rx8, non-ECC, unbuffered=12}", reading.value().modules().toString());
     }
 
     @Test
     void bothPoliciesSayTheSame() throws IntakeException {
-        Reading<Policy> text = intake.readPolicy(file("policy-template.yaml"));
-        Reading<Policy> sheet = intake.readPolicy(file("policy-template.xlsx"));
+        Reading<Policy> text = intake.readPolicy(file("policy.yaml"));
+        Reading<Policy> sheet = intake.readPolicy(file("instead-of-policy-yaml/policy.xlsx"));
         assertEquals(text.value(), sheet.value());
         assertEquals(List.of(), above(Severity.NOTE, text.findings()));
         assertEquals(List.of("sheet-without-table"), sheet.findings().stream().map(Finding::code).toList());
@@ -120,8 +120,8 @@ class TemplatesTest {
 
     @Test
     void theMappingTemplateMapsNothing() throws IntakeException {
-        Reading<ObservedFleet> reading = intake.readFleet(List.of(file("fleet-template.xlsx")),
-                Optional.of(file("mapping-template.txt")), Progress.NONE);
+        Reading<ObservedFleet> reading = intake.readFleet(List.of(file("fleet.xlsx")),
+                Optional.of(file("mapping.txt")), Progress.NONE);
         assertEquals(List.of("example-row", "sheet-without-table"),
                 reading.findings().stream().map(Finding::code).toList());
     }

@@ -58,7 +58,8 @@ final class ClassSockets {
             this.worth[i] = worth[stock.number(kinds.get(i))];
         }
         codes = labels.stream().mapToInt(label -> code(now.in(label))).toArray();
-        fixedKib = now.total().kibibytes() - labels.stream().mapToLong(label -> now.in(label).capacity().kibibytes()).sum();
+        fixedKib = now.total().kibibytes()
+                - labels.stream().mapToLong(label -> now.in(label).capacity().kibibytes()).sum();
     }
 
     private int code(SlotContent content) {
@@ -160,7 +161,8 @@ final class ClassSockets {
         Map<String, SlotContent> contents = new LinkedHashMap<>(now.contents());
         for (int i = 0; i < after.length; i++) {
             if (after[i] != codes[i]) {
-                contents.put(labels.get(i), after[i] == EMPTY ? SlotContent.EMPTY : SlotContent.of(kinds.get(after[i])));
+                contents.put(labels.get(i),
+                        after[i] == EMPTY ? SlotContent.EMPTY : SlotContent.of(kinds.get(after[i])));
             }
         }
         return new Population(contents);

@@ -8,10 +8,12 @@ import slotledger.model.machine.Population;
 import slotledger.model.trade.Target;
 import slotledger.model.unit.Rate;
 import slotledger.model.verdict.Operation;
+import slotledger.model.verdict.Weight;
 
 /**
  * Lists the populations of a class that the rules allow, that reach the target, and that no other one beats: it takes
- * no more of every kind, frees no less, and is no more work. Among equals the one that runs better stays.
+ * no more of every kind, frees no less, and is no more work. Among equals the one stays that runs better, then the one
+ * with fewer objections of the rules, then the one that fills the sockets in the board's order.
  */
 final class PopulationLister {
 
@@ -28,6 +30,11 @@ final class PopulationLister {
 
     private final JudgedBoard board;
     private final MachineClass group;
+
+    /** Better last. */
+    private final Comparator<Kept> preference = Comparator.comparing(Kept::runs, BETTER)
+            .thenComparing(Comparator.comparingInt((Kept each) -> objections(each.population())).reversed())
+            .thenComparing(Comparator.comparingLong((Kept each) -> distance(each.population())).reversed());
 
     PopulationLister(JudgedBoard board, MachineClass group) {
         this.board = board;
@@ -79,7 +86,7 @@ final class PopulationLister {
         Kept fresh = new Kept(raw, population, board.operate(population));
         for (int i = 0; i < kept.size(); i++) {
             if (kept.get(i).raw().costsTheSameAs(raw)) {
-                kept.set(i, BinaryOperator.maxBy(this::compare).apply(kept.get(i), fresh));
+                kept.set(i, BinaryOperator.maxBy(preference).apply(kept.get(i), fresh));
                 return;
             }
         }
@@ -87,8 +94,22 @@ final class PopulationLister {
         kept.add(fresh);
     }
 
-    private int compare(Kept one, Kept other) {
-        return BETTER.compare(one.runs(), other.runs());
+    /** Rules that would rather have it otherwise; those that block or lack a fact were asked before. */
+    private int objections(Population population) {
+        Weight weight = board.weigh(population);
+        return weight == Weight.PASSES ? 0 : (int) board.judge(population).reasons().stream()
+                .filter(reason -> reason.weight() != Weight.PASSES)
+                .count();
+    }
+
+    /** How far the capacities stand from the start of the board's order; less is nearer. */
+    private long distance(Population population) {
+        long sum = 0;
+        List<String> sockets = board.order().sockets();
+        for (int i = 0; i < sockets.size(); i++) {
+            sum += i * population.in(sockets.get(i)).capacity().kibibytes();
+        }
+        return sum;
     }
 
     private boolean meets(Target target, Population population) {

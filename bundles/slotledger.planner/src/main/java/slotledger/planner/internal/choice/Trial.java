@@ -3,6 +3,7 @@ package slotledger.planner.internal.choice;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import slotledger.model.machine.Population;
 import slotledger.model.module.ModuleKind;
@@ -30,18 +31,39 @@ public final class Trial {
                 new boolean[stock.kinds().size()]);
     }
 
-    /** The first population, least work first, that would be on target and is only in doubt. */
-    public Optional<Population> firstUnknown() {
+    /**
+     * The first population, least work first, that would be on target and is only in doubt.
+     *
+     * @param canBeHad whether these modules can come from outside
+     */
+    public Optional<Population> firstUnknown(Predicate<List<ModuleKind>> canBeHad) {
         Target target = options.group().target().orElseThrow();
         JudgedBoard board = options.board();
         for (RawPopulation raw : RawPopulations.list(sockets, board.order(), target.capacity())) {
             Population after = sockets.population(raw.codes());
             if (board.weigh(after) == Weight.UNKNOWN
-                    && Targets.meets(target, board.setup(after), board.operate(after))) {
+                    && !board.allows(options.group().now(), after)
+                    && Targets.meets(target, board.setup(after), board.operate(after))
+                    && canBeHad.test(incoming(after))) {
                 return Optional.of(after);
             }
         }
         return Optional.empty();
+    }
+
+    /** The first population, least work first, that is allowed and holds enough, whatever else it lacks. */
+    public Optional<Population> firstAllowed() {
+        Target target = options.group().target().orElseThrow();
+        return RawPopulations.list(sockets, options.board().order(), target.capacity()).stream()
+                .map(raw -> sockets.population(raw.codes()))
+                .filter(after -> options.board().allows(options.group().now(), after))
+                .findFirst();
+    }
+
+    /** What a population lacks. */
+    public List<String> shortfalls(Population after) {
+        return Targets.shortfalls(options.group().target().orElseThrow(), options.board().setup(after),
+                options.board().operate(after));
     }
 
     /** The modules a population takes from outside, in slot order. */

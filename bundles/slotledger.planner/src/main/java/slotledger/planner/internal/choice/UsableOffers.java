@@ -42,7 +42,8 @@ public record UsableOffers(List<Offer> offers, List<Finding> remarks) {
         return offer.validUntil().filter(last -> last.isBefore(date)).map(last -> remark(
                 offer,
                 "offer-expired",
-                "The offer %s (%s) held until %s and is not used on %s.".formatted(offer.id(), offer.kind(), last, date),
+                "The offer %s (%s) held until %s and is not used on %s."
+                        .formatted(offer.id(), offer.kind(), last, date),
                 "Ask %s for a new offer, or plan for an earlier day.".formatted(offer.supplier())));
     }
 

@@ -17,11 +17,12 @@ public final class IntegerProgramme {
     /**
      * A variable.
      *
-     * @param name for people who read the programme
-     * @param low  smallest value
-     * @param high largest value
+     * @param name  for people who read the programme
+     * @param low   smallest value
+     * @param high  largest value
+     * @param first how early a search should decide it; larger is earlier
      */
-    public record Variable(String name, long low, long high) {
+    public record Variable(String name, long low, long high, int first) {
         public Variable {
             Objects.requireNonNull(name, "name");
             if (low > high) {
@@ -56,13 +57,18 @@ public final class IntegerProgramme {
 
     /** Adds a variable and returns its number. */
     public int variable(String name, long low, long high) {
-        variables.add(new Variable(name, low, high));
+        return variable(name, low, high, 0);
+    }
+
+    /** Adds a variable that a search should decide before those with a smaller number. */
+    public int variable(String name, long low, long high, int first) {
+        variables.add(new Variable(name, low, high, first));
         return variables.size() - 1;
     }
 
     /** Adds a variable that is 0 or 1. */
-    public int choice(String name) {
-        return variable(name, 0, 1);
+    public int choice(String name, int first) {
+        return variable(name, 0, 1, first);
     }
 
     public void atMost(String name, Linear sum, long high) {

@@ -12,7 +12,8 @@ public record MilpSolution(long[] values, long value, long bound) {
     public MilpSolution {
         values = values.clone();
         if (bound > value) {
-            throw new IllegalArgumentException("The bound (%d) must not be above the value (%d).".formatted(bound, value));
+            throw new IllegalArgumentException("The bound (%d) must not be above the value (%d)."
+                    .formatted(bound, value));
         }
     }
 

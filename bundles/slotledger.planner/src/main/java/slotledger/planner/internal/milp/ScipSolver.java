@@ -1,10 +1,11 @@
 package slotledger.planner.internal.milp;
 
-import com.google.ortools.linearsolver.MPConstraint;
+import com.google.ortools.linearsolver.MPConstraintProto;
+import com.google.ortools.linearsolver.MPModelProto;
 import com.google.ortools.linearsolver.MPSolver;
 import com.google.ortools.linearsolver.MPSolverParameters;
-import com.google.ortools.linearsolver.MPVariable;
-import java.util.List;
+import com.google.ortools.linearsolver.MPVariableProto;
+import com.google.ortools.linearsolver.PartialVariableAssignment;
 import java.util.Optional;
 import slotledger.lib.solver.NativeSolver;
 import slotledger.lib.solver.NativeSolverException;
@@ -35,8 +36,10 @@ public final class ScipSolver implements MilpSolver {
         MPSolver solver = MPSolver.createSolver("SCIP");
         try {
             solver.suppressOutput();
-            MPVariable[] variables = build(solver, programme, goal);
-            start.ifPresent(values -> hint(solver, variables, values));
+            String refusal = solver.loadModelFromProto(model(programme, goal, start));
+            if (!refusal.isEmpty()) {
+                throw new IllegalStateException("The solver must take the programme: " + refusal);
+            }
             solver.setSolverSpecificParametersAsString("limits/nodes = " + mostNodes);
             MPSolverParameters exact = new MPSolverParameters();
             exact.setDoubleParam(MPSolverParameters.DoubleParam.RELATIVE_MIP_GAP, 0);
@@ -46,7 +49,7 @@ public final class ScipSolver implements MilpSolver {
             if (status == MPSolver.ResultStatus.INFEASIBLE && start.isEmpty()) {
                 return Optional.empty();
             }
-            return Optional.of(solution(programme, goal, solver, variables, status, start));
+            return Optional.of(solution(programme, goal, solver, status, start));
         } finally {
             solver.delete();
         }
@@ -60,45 +63,55 @@ public final class ScipSolver implements MilpSolver {
         }
     }
 
-    private static MPVariable[] build(MPSolver solver, IntegerProgramme programme, Linear goal) {
-        List<IntegerProgramme.Variable> wanted = programme.variables();
-        MPVariable[] variables = new MPVariable[wanted.size()];
-        for (int i = 0; i < variables.length; i++) {
-            variables[i] = solver.makeIntVar(wanted.get(i).low(), wanted.get(i).high(), "");
+    private static MPModelProto model(IntegerProgramme programme, Linear goal, Optional<long[]> start) {
+        double[] factors = new double[programme.variables().size()];
+        goal.forEach((variable, factor) -> factors[variable] = factor);
+        MPModelProto.Builder model = MPModelProto.newBuilder();
+        for (int i = 0; i < factors.length; i++) {
+            IntegerProgramme.Variable each = programme.variables().get(i);
+            model.addVariable(MPVariableProto.newBuilder()
+                    .setIsInteger(true)
+                    .setLowerBound(each.low())
+                    .setUpperBound(each.high())
+                    .setObjectiveCoefficient(factors[i])
+                    .setBranchingPriority(each.first()));
         }
         for (IntegerProgramme.Row row : programme.rows()) {
-            MPConstraint made = solver.makeConstraint(
-                    row.low() == IntegerProgramme.NO_LOW ? -MPSolver.infinity() : row.low(),
-                    row.high() == IntegerProgramme.NO_HIGH ? MPSolver.infinity() : row.high());
-            row.sum().forEach((variable, factor) -> made.setCoefficient(variables[variable], factor));
+            MPConstraintProto.Builder made = MPConstraintProto.newBuilder();
+            if (row.low() != IntegerProgramme.NO_LOW) {
+                made.setLowerBound(row.low());
+            }
+            if (row.high() != IntegerProgramme.NO_HIGH) {
+                made.setUpperBound(row.high());
+            }
+            row.sum().forEach((variable, factor) -> made.addVarIndex(variable).addCoefficient(factor));
+            model.addConstraint(made);
         }
-        goal.forEach((variable, factor) -> solver.objective().setCoefficient(variables[variable], factor));
-        solver.objective().setMinimization();
-        return variables;
+        start.ifPresent(values -> model.setSolutionHint(hint(values)));
+        return model.build();
     }
 
-    private static void hint(MPSolver solver, MPVariable[] variables, long[] values) {
-        double[] hint = new double[values.length];
-        for (int i = 0; i < hint.length; i++) {
-            hint[i] = values[i];
+    private static PartialVariableAssignment hint(long[] values) {
+        PartialVariableAssignment.Builder hint = PartialVariableAssignment.newBuilder();
+        for (int i = 0; i < values.length; i++) {
+            hint.addVarIndex(i).addVarValue(values[i]);
         }
-        solver.setHint(variables, hint);
+        return hint.build();
     }
 
     private static MilpSolution solution(
             IntegerProgramme programme,
             Linear goal,
             MPSolver solver,
-            MPVariable[] variables,
             MPSolver.ResultStatus status,
             Optional<long[]> start)
             throws PlannerException {
         boolean found = status == MPSolver.ResultStatus.OPTIMAL || status == MPSolver.ResultStatus.FEASIBLE;
         Optional<long[]> best = start.filter(values -> programme.broken(values).isEmpty());
         if (found) {
-            long[] values = new long[variables.length];
+            long[] values = new long[programme.variables().size()];
             for (int i = 0; i < values.length; i++) {
-                values[i] = Math.round(variables[i].solutionValue());
+                values[i] = Math.round(solver.variable(i).solutionValue());
             }
             boolean better = best.isEmpty() || goal.of(values) < goal.of(best.get());
             if (better && programme.broken(values).isEmpty()) {
@@ -109,7 +122,8 @@ public final class ScipSolver implements MilpSolver {
                 "The solver found no plan within its limit of work (%s). Plan parts of the fleet one by one."
                         .formatted(status)));
         long value = goal.of(values);
-        return new MilpSolution(values, value, Math.min(value, found ? bound(solver, programme, goal) : least(programme, goal)));
+        long bound = found ? bound(solver, programme, goal) : least(programme, goal);
+        return new MilpSolution(values, value, Math.min(value, bound));
     }
 
     private static long bound(MPSolver solver, IntegerProgramme programme, Linear goal) {

@@ -21,10 +21,13 @@ import slotledger.planner.internal.milp.Linear;
  */
 public final class PlanModel {
 
-    /** A fleet of 600 machines with price steps and delivery charges at three suppliers takes about 5000. */
+    /** A fleet of 600 machines with price steps and delivery charges at three suppliers takes fewer than 1000. */
     private static final int NODES = 10_000;
+    /** Where money is short the last machine may stay in doubt: the bound says so. */
+    private static final int FIRST_NODES = 5_000;
     /** The last goal only chooses among plans of equal cost; small fleets need less. */
     private static final int LAST_NODES = 200;
+    private static final int SPARES = 2;
     private static final long HUNDRED = 100;
     private static final long QUALITIES = 16;
 
@@ -102,12 +105,25 @@ public final class PlanModel {
             int centre = shares.centre(options.get(group).group().costCentre());
             byCentre.computeIfAbsent(centre, unused -> new Linear()).add(variable, used);
         });
-        programme.atMost("modules of kind " + kind, new Linear().add(need, 1).add(use, -1), stock.shelf().count(module));
+        programme.atMost("modules of kind " + kind,
+                new Linear().add(need, 1).add(use, -1), stock.shelf().count(module));
         if (!bought.isEmpty()) {
-            programme.atLeast("spares of kind " + kind,
-                    new Linear().add(bought, HUNDRED).add(use, -(HUNDRED + policy.sparePercent())), 0);
+            addSpares(kind, bought, use);
             shares.addKind(module, byCentre);
         }
+    }
+
+    /** Spares as a whole number of their own: rounding up is what a search must decide early. */
+    private void addSpares(int kind, Linear bought, Linear use) {
+        Linear over = new Linear().add(bought, 1).add(use, -1);
+        if (policy.sparePercent() > 0) {
+            long most = mostNeeded(kind).orElse(0);
+            int spares = programme.variable("spares of kind " + kind, 0, most, SPARES);
+            programme.atLeast("share of spares of kind " + kind,
+                    new Linear().add(spares, HUNDRED).add(use, -policy.sparePercent()), 0);
+            over.add(spares, -1);
+        }
+        programme.atLeast("modules and spares of kind " + kind, over, 0);
     }
 
     private interface Visitor {
@@ -129,7 +145,7 @@ public final class PlanModel {
     /** What is wanted, first things first. */
     public List<Goal> goals() {
         return List.of(
-                new Goal("bringing machines on target", missed(), NODES),
+                new Goal("bringing machines on target", missed(), FIRST_NODES),
                 new Goal("looking for the least money", cost(), NODES),
                 new Goal("looking for the least work", work(), LAST_NODES));
     }

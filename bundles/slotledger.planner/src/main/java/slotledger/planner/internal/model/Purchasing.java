@@ -16,8 +16,8 @@ import slotledger.planner.internal.milp.Linear;
 /**
  * The part of the programme that buys: packs of each offer at each price step, and what suppliers charge.
  *
- * <p>For each step of an offer a number of packs q; with several steps also a choice z with lo·z &lt;= q &lt;= hi·z, at
- * most one of them. For each supplier with terms a choice w (used) and f &lt;= w (delivery free).
+ * <p>For each step of an offer a number of packs q; with several steps also a choice z with lo·z &lt;= q &lt;= hi·z,
+ * at most one of them. For each supplier with terms a choice w (used) and f &lt;= w (delivery free).
  */
 final class Purchasing {
 
@@ -30,6 +30,11 @@ final class Purchasing {
      */
     record Step(int offer, long perPack, int variable) {
     }
+
+    /** What a search decides first: few choices that move much money before many that move little. */
+    private static final int SUPPLIERS = 3;
+    private static final int PRICES = 2;
+    private static final int PACKS = 1;
 
     private final IntegerProgramme programme;
     private final List<Offer> offers;
@@ -44,7 +49,11 @@ final class Purchasing {
      * @param needs most modules of each offer's kind that are of use, spares among them, in the order of offers; empty
      *              where the kind is of no use to anybody
      */
-    Purchasing(IntegerProgramme programme, List<Offer> offers, Map<String, Supplier> suppliers, List<OptionalLong> needs) {
+    Purchasing(
+            IntegerProgramme programme,
+            List<Offer> offers,
+            Map<String, Supplier> suppliers,
+            List<OptionalLong> needs) {
         this.programme = programme;
         this.offers = offers;
         this.suppliers = suppliers;
@@ -81,10 +90,10 @@ final class Purchasing {
         for (int i = 0; i < prices.size(); i++) {
             String name = "packs of %s from %d".formatted(offer.id(), prices.get(i).fromPacks());
             long high = i + 1 < prices.size() ? prices.get(i + 1).fromPacks() - 1L : most;
-            int packs = programme.variable(name, 0, high);
+            int packs = programme.variable(name, 0, high, PACKS);
             steps.add(new Step(number, prices.get(i).perPack().minor(), packs));
             if (prices.size() > 1) {
-                int choice = programme.choice("price of " + name);
+                int choice = programme.choice("price of " + name, PRICES);
                 chosen.add(choice, 1);
                 programme.atMost(name, new Linear().add(packs, 1).add(choice, -high), 0);
                 programme.atLeast(name, new Linear().add(packs, 1).add(choice, -prices.get(i).fromPacks()), 0);
@@ -101,7 +110,7 @@ final class Purchasing {
         if (charge == 0 && minimum == 0) {
             return;
         }
-        int used = programme.choice("order from " + supplier.name());
+        int used = programme.choice("order from " + supplier.name(), SUPPLIERS);
         for (Step step : steps) {
             if (offers.get(step.offer()).supplier().equals(supplier.name())) {
                 long high = programme.variables().get(step.variable()).high();
@@ -112,7 +121,7 @@ final class Purchasing {
         programme.atLeast("smallest order from " + supplier.name(), new Linear().add(value, 1).add(used, -minimum), 0);
         delivery.add(used, charge);
         if (charge > 0 && supplier.freeFrom().isPresent()) {
-            int free = programme.choice("free delivery from " + supplier.name());
+            int free = programme.choice("free delivery from " + supplier.name(), SUPPLIERS);
             programme.atMost("free delivery from " + supplier.name(), new Linear().add(free, 1).add(used, -1), 0);
             programme.atLeast("free delivery from " + supplier.name(),
                     new Linear().add(value, 1).add(free, -minor(supplier.freeFrom())), 0);

@@ -5,9 +5,11 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import slotledger.model.board.Board;
+import slotledger.model.board.BoardFact;
 import slotledger.model.board.Takes;
 import slotledger.model.machine.Population;
 import slotledger.model.module.ModuleKind;
@@ -32,40 +34,73 @@ public final class BoardObstacles {
     }
 
     Obstacle of(Options options) {
-        Optional<Obstacle> unknown = missingFact(options);
+        Optional<Obstacle> unknown = missingFact(options, modules -> true);
         if (unknown.isPresent()) {
             return unknown.get();
         }
         Target target = options.group().target().orElseThrow();
-        Optional<Capacity> most = limit(options.group().setup().board());
-        boolean boardCould = most.filter(limit -> limit.atLeast(target.capacity())).isPresent();
+        if (options.board().order().sockets().isEmpty()) {
+            return new Obstacle(
+                    Obstacle.Kind.RULE,
+                    "All memory of the board %s is soldered and can't be changed; it has %s."
+                            .formatted(name(options), Obstacles.shortfall(options)),
+                    "A lower target, or another machine.",
+                    List.of());
+        }
+        Optional<Capacity> most = limit(options);
+        if (most.isPresent() && !most.get().atLeast(target.capacity())) {
+            return tooSmall(options, most.get());
+        }
         if (options.fitting().isEmpty()) {
             return noModule(options, "No module that is offered or owned fits the board %s; it has %s."
-                    .formatted(options.group().setup().board().name(), Obstacles.shortfall(options)));
+                    .formatted(name(options), Obstacles.shortfall(options)));
         }
-        List<Reason> reasons = blocking(options, target);
         Capacity largest = options.fitting().stream()
                 .map(kind -> stock.kinds().get(kind).capacity()).max(Comparator.naturalOrder()).orElseThrow();
         int sockets = options.board().order().sockets().size();
-        if (boardCould && !largest.times(sockets).plus(soldered(options)).atLeast(target.capacity())) {
+        if (most.isPresent() && !largest.times(sockets).plus(soldered(options)).atLeast(target.capacity())) {
             return noModule(options, ("The largest module to be had that fits holds %s, which is too little for %s in"
-                    + " %d sockets; it has %s.").formatted(largest, target.capacity(), sockets, Obstacles.shortfall(options)));
+                    + " %d sockets; it has %s.")
+                    .formatted(largest, target.capacity(), sockets, Obstacles.shortfall(options)));
         }
+        Trial trial = new Trial(stock, options);
+        return trial.firstAllowed()
+                .map(after -> rule(options, "With %s the board %s would still have %s".formatted(
+                        text(trial.incoming(after)), name(options), String.join(" and ", trial.shortfalls(after))),
+                        List.of()))
+                .orElseGet(() -> rule(options,
+                        "No population of the board %s with the modules to be had is allowed and holds %s"
+                                .formatted(name(options), target.capacity()),
+                        blocking(options, target)));
+    }
+
+    private static String name(Options options) {
+        return options.group().setup().board().name();
+    }
+
+    private static Obstacle tooSmall(Options options, Capacity most) {
+        return new Obstacle(
+                Obstacle.Kind.RULE,
+                "The board %s takes at most %s (%s); it has %s.".formatted(
+                        name(options), most, options.group().setup().board().sourceOf(BoardFact.LARGEST_TOTAL),
+                        Obstacles.shortfall(options)),
+                "A target of at most %s, or another machine.".formatted(most),
+                List.of());
+    }
+
+    private static Obstacle rule(Options options, String sentence, List<Reason> reasons) {
         String because = reasons.isEmpty() ? "" : " " + reasons.get(0).sentence();
         return new Obstacle(
                 Obstacle.Kind.RULE,
-                "No population allowed on the board %s reaches the target with the modules to be had; it has %s.%s"
-                        .formatted(options.group().setup().board().name(), Obstacles.shortfall(options), because),
-                most.filter(limit -> !limit.atLeast(target.capacity()))
-                        .map(limit -> "A target of at most %s, or another machine.".formatted(limit))
-                        .orElse("Other modules, a lower target, or another machine."),
+                "%s; it has %s.%s".formatted(sentence, Obstacles.shortfall(options), because),
+                "Other modules, a lower target, or another machine.",
                 reasons);
     }
 
     /** A module that is offered or owned would do, if a fact were known. */
-    Optional<Obstacle> missingFact(Options options) {
+    Optional<Obstacle> missingFact(Options options, Predicate<List<ModuleKind>> canBeHad) {
         Trial trial = new Trial(stock, options);
-        return trial.firstUnknown().map(after -> {
+        return trial.firstUnknown(canBeHad).map(after -> {
             List<Reason> doubts = options.board().doubts(options.group().now(), after);
             Reason first = doubts.get(0);
             return new Obstacle(
@@ -97,18 +132,17 @@ public final class BoardObstacles {
                 + takes.largestModule().map(most -> " modules of up to " + most).orElse(" modules");
     }
 
-    /** The most memory the board's document allows; empty where it is silent. */
-    private static Optional<Capacity> limit(Board board) {
-        Optional<Capacity> bySlot = board.takes().stream()
-                .map(Takes::largestModule)
-                .reduce((one, other) -> one.isEmpty() || other.isEmpty() ? Optional.<Capacity>empty()
-                        : one.get().atLeast(other.get()) ? one : other)
-                .flatMap(largest -> largest)
-                .map(largest -> largest.times(board.sockets().size()).plus(Population.empty(board).total()));
-        if (board.largestTotal().isEmpty()) {
-            return bySlot;
-        }
-        return Optional.of(bySlot.map(board.largestTotal().get()::min).orElse(board.largestTotal().get()));
+    /** The most memory the board's document allows with its processors; empty where it is silent. */
+    private static Optional<Capacity> limit(Options options) {
+        Board board = options.group().setup().board();
+        boolean isSilent = board.takes().stream().anyMatch(way -> way.largestModule().isEmpty());
+        Capacity inSockets = board.takes().stream()
+                .flatMap(way -> way.largestModule().stream())
+                .max(Comparator.naturalOrder())
+                .orElse(Capacity.NONE)
+                .times(options.board().order().sockets().size());
+        Optional<Capacity> bySlot = isSilent ? Optional.empty() : Optional.of(inSockets.plus(soldered(options)));
+        return board.largestTotal().map(total -> bySlot.map(total::min).orElse(total)).or(() -> bySlot);
     }
 
     private static Capacity soldered(Options options) {
@@ -139,7 +173,8 @@ public final class BoardObstacles {
         List<Takes> takes = options.group().setup().board().takes();
         return IntStream.range(0, stock.kinds().size())
                 .mapToObj(stock.kinds()::get)
-                .filter(kind -> takes.stream().anyMatch(way -> kind.generation().filter(way.generation()::equals).isPresent()
+                .filter(kind -> takes.stream().anyMatch(way ->
+                        kind.generation().filter(way.generation()::equals).isPresent()
                         && kind.form().filter(way.forms()::contains).isPresent()))
                 .filter(kind -> options.board().fit(kind) != Fit.UNKNOWN)
                 .toList();

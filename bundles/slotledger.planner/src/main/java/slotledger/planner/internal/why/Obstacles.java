@@ -43,7 +43,8 @@ public final class Obstacles {
             return boards.of(options);
         }
         Obstacle obstacle = supply.of(options);
-        return obstacle.kind() == Obstacle.Kind.STOCK ? boards.missingFact(options).orElse(obstacle) : obstacle;
+        return obstacle.kind() == Obstacle.Kind.STOCK
+                ? boards.missingFact(options, supply::canBeHad).orElse(obstacle) : obstacle;
     }
 
     /** What the machine lacks as it is now. */

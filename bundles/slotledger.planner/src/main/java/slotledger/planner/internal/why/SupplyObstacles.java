@@ -2,10 +2,12 @@ package slotledger.planner.internal.why;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import slotledger.model.module.ModuleKind;
 import slotledger.model.plan.Obstacle;
 import slotledger.model.trade.Policy;
 import slotledger.model.unit.Money;
@@ -35,13 +37,20 @@ public final class SupplyObstacles {
         return cheapest.map(price -> budget(options, price)).orElseGet(() -> stock(candidates));
     }
 
+    /** Whether these modules are left over or still for sale. */
+    boolean canBeHad(List<ModuleKind> modules) {
+        Map<Integer, Integer> used = new TreeMap<>();
+        modules.forEach(kind -> used.merge(stock.number(kind), 1, Integer::sum));
+        return left.lacks(used).isEmpty();
+    }
+
     private Obstacle budget(Options options, Money price) {
         Optional<Money> rest = policy.budget().map(budget -> budget.minus(left.payable()));
         if (rest.isPresent() && price.compareTo(rest.get()) > 0) {
             return new Obstacle(
                     Obstacle.Kind.BUDGET,
-                    "The modules for it cost %s with delivery; %s of the budget of %s are left after all other machines."
-                            .formatted(price, rest.get(), policy.budget().get()),
+                    ("The modules for it cost %s with delivery; %s of the budget of %s are left after all other"
+                            + " machines.").formatted(price, rest.get(), policy.budget().get()),
                     "%s more budget.".formatted(price.minus(rest.get())),
                     List.of());
         }
@@ -51,8 +60,8 @@ public final class SupplyObstacles {
             Money free = budget.minus(left.goodsOf(centre));
             return new Obstacle(
                     Obstacle.Kind.BUDGET,
-                    "The modules for it cost %s; %s of the budget of %s of cost centre %s are left after all other machines."
-                            .formatted(price, free, budget, centre),
+                    ("The modules for it cost %s; %s of the budget of %s of cost centre %s are left after all other"
+                            + " machines.").formatted(price, free, budget, centre),
                     "A larger budget for cost centre %s.".formatted(centre),
                     List.of());
         }

@@ -51,7 +51,8 @@ public final class WhatIsLeft {
         this.spending = spending;
         this.sparePercent = sparePercent;
         for (Leftover leftover : leftovers) {
-            if (leftover.origin() == Leftover.Origin.SHELF || reusePulled && leftover.origin() == Leftover.Origin.PULLED) {
+            if (leftover.origin() == Leftover.Origin.SHELF
+                    || reusePulled && leftover.origin() == Leftover.Origin.PULLED) {
                 leftover.content().module().ifPresent(kind -> owned.merge(kind, leftover.count(), Integer::sum));
             }
         }

@@ -34,7 +34,8 @@ final class Bench {
                 Reserve reserve = new Reserve(offers.get(offer).kind(), choice.centres().get(centre));
                 for (int count = choice.uses(offer, centre); count > 0; count--) {
                     ordered.computeIfAbsent(reserve, unused -> new ArrayDeque<>())
-                            .add(new Unit(SlotContent.of(reserve.kind()), new Station.FromOrder(offers.get(offer).id())));
+                            .add(new Unit(
+                                    SlotContent.of(reserve.kind()), new Station.FromOrder(offers.get(offer).id())));
                 }
             }
         }

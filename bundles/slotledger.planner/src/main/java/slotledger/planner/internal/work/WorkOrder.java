@@ -93,7 +93,8 @@ final class WorkOrder {
 
     private Optional<Integer> nextDonor() {
         List<Integer> able = donors.stream().filter(donor -> bench.lacks(jobs.get(donor)).isEmpty()).toList();
-        Optional<Integer> next = able.stream().filter(this::helpsSomebody).findFirst().or(() -> able.stream().findFirst());
+        Optional<Integer> next = able.stream().filter(this::helpsSomebody).findFirst()
+                .or(() -> able.stream().findFirst());
         next.ifPresent(donors::remove);
         return next;
     }

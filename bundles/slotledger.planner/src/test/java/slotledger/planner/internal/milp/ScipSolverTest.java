@@ -112,14 +112,15 @@ class ScipSolverTest {
         Linear goal = new Linear();
         Random random = new Random(3);
         for (int i = 0; i < 40; i++) {
-            int one = programme.choice("x" + i);
+            int one = programme.choice("x" + i, 0);
             int size = 1000 + random.nextInt(9000);
             weight.add(one, size);
             goal.add(one, size + random.nextInt(3));
         }
         programme.atLeast("knapsack", weight, 100_001);
         MilpSolution cut = new ScipSolver().minimise(programme, goal, 1, Optional.empty(), Progress.NONE).orElseThrow();
-        MilpSolution best = new CpSatSolver(30).minimise(programme, goal, 1, Optional.empty(), Progress.NONE).orElseThrow();
+        MilpSolution best =
+                new CpSatSolver(30).minimise(programme, goal, 1, Optional.empty(), Progress.NONE).orElseThrow();
         assertTrue(cut.bound() <= best.value() && best.value() <= cut.value());
     }
 

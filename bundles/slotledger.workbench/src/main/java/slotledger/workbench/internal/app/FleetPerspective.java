@@ -8,8 +8,8 @@ import slotledger.workbench.internal.Ids;
 /** Fleet over findings at the left, one machine's slots over its reasons at the right. */
 public final class FleetPerspective implements IPerspectiveFactory {
 
-    private static final float LEFT = 0.62f;
-    private static final float UPPER = 0.65f;
+    private static final float LEFT = 0.6f;
+    private static final float UPPER = 0.69f;
 
     @Override
     public void createInitialLayout(IPageLayout layout) {

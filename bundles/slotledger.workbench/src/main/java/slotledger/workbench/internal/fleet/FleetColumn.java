@@ -8,16 +8,16 @@ import slotledger.workbench.internal.Texts;
 
 /** A column of the fleet's grid: heading, text, order, and how wide it is at first. */
 public enum FleetColumn {
-    TAG(Texts.column_tag, 80, row -> row.tag().value()),
-    SITE(Texts.column_site, 110, row -> row.where().site()),
-    ROOM(Texts.column_room, 65, row -> row.where().room()),
-    ROLE(Texts.column_role, 80, FleetRow::role),
-    BOARD(Texts.column_board, 125, FleetRow::board),
-    SLOTS(Texts.column_slots, 125, FleetRow::slots),
-    TOTAL(Texts.column_total, 80, row -> text(row.total(), Texts.unknown), FleetRow::total),
-    TARGET(Texts.column_target, 60, row -> text(row.target(), ""), FleetRow::target),
-    AFTER(Texts.column_after, 70, row -> text(row.after(), ""), FleetRow::after),
-    STATE(Texts.column_state, 180, row -> row.state().toString(), Comparator.comparing(FleetRow::state));
+    TAG(Texts.column_tag, 77, row -> row.tag().value()),
+    SITE(Texts.column_site, 105, row -> row.where().site()),
+    ROOM(Texts.column_room, 75, row -> row.where().room()),
+    ROLE(Texts.column_role, 70, FleetRow::role),
+    BOARD(Texts.column_board, 120, FleetRow::board),
+    SLOTS(Texts.column_slots, 140, FleetRow::slots),
+    TOTAL(Texts.column_total, 73, row -> text(row.total(), Texts.unknown), FleetRow::total),
+    TARGET(Texts.column_target, 57, row -> text(row.target(), ""), FleetRow::target),
+    AFTER(Texts.column_after, 68, row -> text(row.after(), ""), FleetRow::after),
+    STATE(Texts.column_state, 160, row -> row.state().toString(), Comparator.comparing(FleetRow::state));
 
     private final String heading;
     private final int width;

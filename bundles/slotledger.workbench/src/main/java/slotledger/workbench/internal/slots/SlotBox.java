@@ -1,5 +1,6 @@
 package slotledger.workbench.internal.slots;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 
@@ -27,6 +28,11 @@ public record SlotBox(
 
     SlotBox at(int otherRow, int otherColumn) {
         return new SlotBox(otherRow, otherColumn, label, place, lines, change, way);
+    }
+
+    /** "from PC-7,", "slot B1": the way on short lines. */
+    List<String> wayLines() {
+        return Arrays.stream(way.split("(?<=,) ")).filter(line -> !line.isEmpty()).toList();
     }
 
     /** "= kept", "+ new: from the order". */

@@ -13,20 +13,27 @@ import java.util.stream.Stream;
  * @param boxWidth  width of each slot
  * @param boxHeight height of each slot
  * @param line      height of a line of text
+ * @param foot      lines at the foot of each slot, for what the plan does
  * @param lefts     left edge of each picture
  * @param tops      upper edge of each picture, where its title is
  * @param width     of all pictures
  * @param height    of all pictures
  */
 record SlotLayout(
-        int boxWidth, int boxHeight, int line, List<Integer> lefts, List<Integer> tops, int width, int height) {
+        int boxWidth,
+        int boxHeight,
+        int line,
+        int foot,
+        List<Integer> lefts,
+        List<Integer> tops,
+        int width,
+        int height) {
 
-    static final int PAD = 8;
-    static final int GAP = 10;
+    static final int PAD = 7;
+    static final int GAP = 8;
 
-    /** Lines above the content of a slot (label, place) and below it (mark, way); lines above a picture's slots. */
+    /** Lines above the content of a slot, for label and place; lines above a picture's slots. */
     static final int HEAD_LINES = 2;
-    static final int FOOT_LINES = 2;
     static final int TITLE_LINES = 2;
 
     private static final int LEAST_WIDTH = 90;
@@ -34,7 +41,7 @@ record SlotLayout(
     /** How wide texts are. */
     @FunctionalInterface
     interface Measure {
-        int width(String text);
+        int width(String text, boolean bold);
     }
 
     SlotLayout {
@@ -44,12 +51,13 @@ record SlotLayout(
 
     static SlotLayout of(List<SlotPicture> pictures, int available, int line, Measure measure) {
         Objects.requireNonNull(measure, "measure");
-        int boxWidth = boxes(pictures).flatMap(SlotLayout::texts).mapToInt(measure::width)
+        int boxWidth = boxes(pictures).mapToInt(box -> textWidth(box, measure))
                 .reduce(LEAST_WIDTH, Math::max) + 2 * PAD;
         int most = boxes(pictures).mapToInt(box -> box.lines().size()).max().orElse(0);
-        int boxHeight = (HEAD_LINES + most + FOOT_LINES) * line + 3 * PAD;
+        int foot = 1 + boxes(pictures).mapToInt(box -> box.wayLines().size()).max().orElse(0);
+        int boxHeight = (HEAD_LINES + most + foot) * line + 3 * PAD;
         int[] widths = pictures.stream().mapToInt(picture -> Math.max(picture.columns() * (boxWidth + GAP) - GAP,
-                Math.max(measure.width(picture.title()), measure.width(picture.facts())))).toArray();
+                Math.max(measure.width(picture.title(), true), measure.width(picture.facts(), false)))).toArray();
         int together = IntStream.of(widths).sum() + 3 * GAP * widths.length;
         boolean beside = together <= available;
         List<Integer> lefts = new ArrayList<>();
@@ -67,7 +75,7 @@ record SlotLayout(
             x += beside ? widths[index] + 3 * GAP : 0;
             y += beside ? 0 : tall + 2 * GAP;
         }
-        return new SlotLayout(boxWidth, boxHeight, line, lefts, tops, width, height);
+        return new SlotLayout(boxWidth, boxHeight, line, foot, lefts, tops, width, height);
     }
 
     int left(int picture, SlotBox box) {
@@ -82,8 +90,12 @@ record SlotLayout(
         return pictures.stream().flatMap(picture -> picture.boxes().stream());
     }
 
-    private static Stream<String> texts(SlotBox box) {
-        return Stream.concat(box.lines().stream(),
-                Stream.of(box.label(), box.place(), box.change().symbol() + " " + box.change().word(), box.way()));
+    private static int textWidth(SlotBox box, Measure measure) {
+        String mark = box.change().symbol() + " " + box.change().word();
+        Stream<String> bold = Stream.concat(box.lines().stream().limit(1), Stream.of(box.label(), mark));
+        Stream<String> plain = Stream.concat(
+                box.lines().stream().skip(1), Stream.concat(box.wayLines().stream(), Stream.of(box.place())));
+        return IntStream.concat(bold.mapToInt(text -> measure.width(text, true)),
+                plain.mapToInt(text -> measure.width(text, false))).max().orElse(0);
     }
 }

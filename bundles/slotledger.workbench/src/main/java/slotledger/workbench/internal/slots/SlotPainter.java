@@ -60,9 +60,12 @@ final class SlotPainter {
         for (int index = 0; index < box.lines().size(); index++) {
             text(box.lines().get(index), index == 0 ? bold : plain, inner, at + index * line);
         }
-        int foot = y + layout.boxHeight() - SlotLayout.PAD / 2 - SlotLayout.FOOT_LINES * line;
+        int foot = y + layout.boxHeight() - SlotLayout.PAD / 2 - layout.foot() * line;
         text(box.change().symbol() + " " + box.change().word(), bold, inner, foot);
-        text(box.way(), plain, inner, foot + line);
+        for (String way : box.wayLines()) {
+            foot += line;
+            text(way, plain, inner, foot);
+        }
     }
 
     private void text(String text, Font font, int x, int y) {

@@ -60,7 +60,10 @@ final class SlotsCanvas {
         GC gc = new GC(canvas);
         gc.setFont(bold());
         int line = gc.getFontMetrics().getHeight() + 2;
-        layout = SlotLayout.of(pictures, frame.getClientArea().width, line, text -> gc.textExtent(text).x);
+        layout = SlotLayout.of(pictures, frame.getClientArea().width, line, (text, bold) -> {
+            gc.setFont(bold ? bold() : canvas.getFont());
+            return gc.textExtent(text).x;
+        });
         gc.dispose();
         frame.setMinSize(layout.width(), layout.height());
     }

@@ -40,8 +40,8 @@ class SlotPictureTest {
         List<SlotPicture> pictures = List.of(
                 new SlotPicture("Before", "4 GB", List.of(box(0, 0, "A"), box(0, 1, "B"))),
                 new SlotPicture("After", "8 GB", List.of(box(0, 0, "A"), box(0, 1, "B"))));
-        SlotLayout wide = SlotLayout.of(pictures, 2000, 15, text -> 8 * text.length());
-        SlotLayout narrow = SlotLayout.of(pictures, 300, 15, text -> 8 * text.length());
+        SlotLayout wide = SlotLayout.of(pictures, 2000, 15, (text, bold) -> 8 * text.length());
+        SlotLayout narrow = SlotLayout.of(pictures, 300, 15, (text, bold) -> 8 * text.length());
         assertEquals(wide.tops().get(0), wide.tops().get(1));
         assertEquals(narrow.lefts().get(0), narrow.lefts().get(1));
         assertTrue(wide.lefts().get(1) > wide.left(0, pictures.get(0).boxes().get(1)) + wide.boxWidth());
@@ -52,11 +52,18 @@ class SlotPictureTest {
 
     @Test
     void theLongestTextFitsIntoItsSlot() {
-        String longest = "from a machine with a very long asset tag, slot DIMM_A1";
+        String longest = "from a machine with a very long asset tag";
         SlotBox box = new SlotBox(0, 0, "A", "", List.of("4 GB"), SlotChange.NEW, longest);
         SlotLayout layout = SlotLayout.of(List.of(new SlotPicture("", "", List.of(box))), 0, 15,
-                text -> 8 * text.length());
+                (text, bold) -> 8 * text.length());
         assertTrue(layout.boxWidth() >= 8 * longest.length());
+    }
+
+    @Test
+    void aLongWayTakesTwoLinesInsteadOfAWiderSlot() {
+        SlotBox box = new SlotBox(0, 0, "A", "", List.of("4 GB"), SlotChange.NEW, "from PC-7, slot DIMM_A1");
+        assertEquals(List.of("from PC-7,", "slot DIMM_A1"), box.wayLines());
+        assertEquals(List.of(), box(0, 0, "A").wayLines());
     }
 
     @Test

@@ -1,0 +1,33 @@
+package slotledger.itest.headless;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import org.osgi.framework.BundleContext;
+import org.osgi.framework.FrameworkUtil;
+import slotledger.app.DeskException;
+import slotledger.app.FleetDesk;
+import slotledger.app.Project;
+
+/** The desk of the framework under test, and projects on a day on which the offers of the demo fleet hold. */
+final class Demo {
+
+    private static final LocalDate DAY = LocalDate.of(2026, 11, 24);
+
+    private Demo() {
+    }
+
+    static FleetDesk desk() {
+        BundleContext context = FrameworkUtil.getBundle(Demo.class).getBundleContext();
+        return context.getService(context.getServiceReference(FleetDesk.class));
+    }
+
+    static Path folder() {
+        return Path.of(FrameworkUtil.getBundle(Demo.class).getBundleContext().getProperty("demo.fleet"));
+    }
+
+    static Project open(Path folder) throws DeskException {
+        Project today = desk().open(folder);
+        return new Project(today.title(), today.inventories(), today.mapping(), today.boards(), today.offers(),
+                today.shelves(), today.policy(), DAY);
+    }
+}
