@@ -46,7 +46,7 @@ final class SupplierPage {
         this.supplier = supplier;
         this.purchases = purchases;
         this.delivery = delivery;
-        this.page = book.page("Order " + supplier.name(), 5, 13, 36, 9, 8, 9, 13, 14, 13, 9, 10, 11, 11, 18);
+        this.page = book.page("Order " + supplier.name(), 6, 13, 36, 10, 9, 9, 14, 16, 13, 9, 10, 12, 12, 26);
         fill();
     }
 
@@ -209,7 +209,7 @@ final class SupplierPage {
             return "one price for any quantity";
         }
         return offer.steps().stream()
-                .map(step -> "from " + Texts.count(step.fromPacks(), "pack", "packs") + " " + step.perPack())
-                .collect(Collectors.joining("; "));
+                .map(step -> "from " + Texts.count(step.fromPacks(), "pack", "packs") + ": " + step.perPack())
+                .collect(Collectors.joining("\n"));
     }
 }

@@ -54,7 +54,7 @@ final class Looks {
             case TITLE, SECTION, NOTE -> style.setWrapText(false);
             case HEADER, HEADER_NUMBER -> {
                 style.setAlignment(look == Look.HEADER ? HorizontalAlignment.LEFT : HorizontalAlignment.RIGHT);
-                style.setIndention((short) (look == Look.HEADER ? 1 : 0));
+                style.setIndention((short) 1);
                 style.setWrapText(true);
                 style.setVerticalAlignment(VerticalAlignment.CENTER);
                 ground(style, HEADER_GROUND);
@@ -88,6 +88,7 @@ final class Looks {
     private void number(XSSFCellStyle style, String format, boolean total) {
         style.setDataFormat(workbook.createDataFormat().getFormat(format));
         style.setAlignment(HorizontalAlignment.RIGHT);
+        style.setIndention((short) 1);
         if (total) {
             style.setBorderBottom(BorderStyle.THIN);
             style.setBorderTop(BorderStyle.THIN);
