@@ -40,7 +40,8 @@ final class PlanText {
             answer.item("", "kept from it: " + String.join(", ", parts));
         }
         Spending spending = plan.spending();
-        answer.item("Order", count(bought(), "module") + " in " + count(plan.purchases().size(), "line") + ": " + spending.payable()
+        answer.item("Order", count(bought(), "module") + " in " + count(plan.purchases().size(), "line")
+                + ": " + spending.payable()
                 + (spending.deliveryTotal().isZero() ? "" : " with delivery")
                 + plan.policy().budget().map(budget -> ", budget " + budget).orElse(""));
         answer.item("Work", spending.labour() + " labour, " + spending.total() + " in all; "
