@@ -17,6 +17,8 @@ public final class Main {
     /** For an installation that is not complete. */
     static final int EXIT_BROKEN = ExitCode.BROKEN.number();
 
+    private static final int HELP_WIDTH = 110;
+
     private final FleetDesk desk;
 
     @Activate
@@ -33,7 +35,7 @@ public final class Main {
         CommandLine line = new CommandLine(new RootCommand(), new CommandFactory(desk, console));
         line.setOut(new PrintWriter(console.out(), true));
         line.setErr(new PrintWriter(console.err(), true));
-        line.setUsageHelpAutoWidth(console.isTerminal());
+        line.setUsageHelpWidth(HELP_WIDTH);
         line.setExecutionExceptionHandler((problem, command, parsed) -> {
             if (problem instanceof DeskException known) {
                 console.complain(known.getMessage());

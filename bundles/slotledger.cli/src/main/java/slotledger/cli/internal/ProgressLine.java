@@ -1,6 +1,7 @@
 package slotledger.cli.internal;
 
 import java.io.PrintStream;
+import java.util.Locale;
 import slotledger.model.task.Progress;
 
 /** Shows progress in one line of a terminal that is overwritten; shows nothing in a pipe. */
@@ -23,7 +24,7 @@ final class ProgressLine implements Progress, AutoCloseable {
     @Override
     public synchronized void step(String what, double done) {
         long now = System.nanoTime();
-        if (!shown || what.equals(step) && now - last < PAUSE_NS) {
+        if (!shown || what.isEmpty() || what.equals(step) && now - last < PAUSE_NS) {
             return;
         }
         last = now;
@@ -33,7 +34,7 @@ final class ProgressLine implements Progress, AutoCloseable {
             int full = (int) Math.round(Math.min(1, done) * WIDTH);
             bar = "[" + "#".repeat(full) + ".".repeat(WIDTH - full) + "] ";
         }
-        show(bar + what);
+        show(bar + what.substring(0, 1).toUpperCase(Locale.ROOT) + what.substring(1));
     }
 
     private void show(String text) {

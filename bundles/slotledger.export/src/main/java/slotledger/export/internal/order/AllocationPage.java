@@ -3,11 +3,13 @@ package slotledger.export.internal.order;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import slotledger.export.PlanBook;
 import slotledger.export.internal.sheet.Look;
 import slotledger.export.internal.sheet.Page;
@@ -44,7 +46,9 @@ final class AllocationPage {
     private final List<SupplierPage> suppliers;
     private final List<Share> shares = new ArrayList<>();
     private final Map<String, String> centres = new LinkedHashMap<>();
-    private final Map<String, Money> goods = new LinkedHashMap<>();
+    /** By name, what nobody pays for alone last. */
+    private final Map<String, Money> goods = new TreeMap<>(
+            Comparator.<String, Boolean>comparing(key -> key.startsWith("(")).thenComparing(key -> key));
 
     /**
      * @param sums sheet for the sums by cost centre
@@ -68,10 +72,10 @@ final class AllocationPage {
     private void machines() {
         page.title("Allocation to machines");
         page.note("Goods only, without delivery, labour and tax. Amounts follow the quantities and prices of the "
-                + "orders; sheet Cost centres follows the number at the end of a row.");
+                + "orders; sheet Cost centres adds up by the number at the end of each row.");
         page.gap();
         page.header("Cost centre", "Machine", "Site", "Room", "Supplier and part", "Module", "Modules", "Amount",
-                "Number of cost centre");
+                "Cost centre no.");
         if (page.rowNumber() + 1 != FIRST_ROW) {
             throw new IllegalStateException("The rows of the allocation must begin at %d, not %d."
                     .formatted(FIRST_ROW, page.rowNumber() + 1));
@@ -84,7 +88,7 @@ final class AllocationPage {
         sums.title("Allocation to cost centres");
         sums.note("Goods only, without delivery, labour and tax.");
         sums.gap();
-        sums.header("Cost centre", "Goods", "Budget", "Left", "Its number");
+        sums.header("Cost centre", "Goods", "Budget", "Left", "Cost centre no.");
         goods.forEach(this::centre);
         sums.next().text(CENTRE, "All", Look.STRONG);
         sums.formula(1, "SUM(" + rows(AMOUNT) + ")", goods.values().stream().reduce(nothing, Money::plus),

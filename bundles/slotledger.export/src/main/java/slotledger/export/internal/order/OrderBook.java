@@ -21,11 +21,11 @@ import slotledger.model.unit.Money;
 /** The order workbook. */
 public final class OrderBook {
 
-    private static final int[] SUMMARY_WIDTHS = {52, 18, 18, 18, 16, 12};
-    private static final int[] CENTRE_WIDTHS = {40, 18, 18, 18, 12};
-    private static final int[] ALLOCATION_WIDTHS = {24, 20, 18, 18, 34, 24, 10, 16, 13};
-    private static final int[] SPARES_WIDTHS = {24, 24, 60, 12, 14, 16};
-    private static final int[] CONSIDERED_WIDTHS = {9, 20, 22, 44, 9, 15, 15, 9, 11, 11, 12, 30};
+    private static final int[] SUMMARY_WIDTHS = {50, 15, 14, 15, 13, 10, 15, 13};
+    private static final int[] CENTRE_WIDTHS = {40, 18, 18, 18, 14};
+    private static final int[] ALLOCATION_WIDTHS = {22, 13, 17, 17, 30, 18, 9, 12, 12};
+    private static final int[] SPARES_WIDTHS = {24, 16, 74, 11, 14, 14};
+    private static final int[] CONSIDERED_WIDTHS = {8, 22, 13, 42, 9, 13, 13, 9, 9, 10, 12, 32};
 
     private final PlanBook book;
     private final Progress progress;

@@ -1,9 +1,6 @@
 package slotledger.export.internal.order;
 
-import java.time.LocalDate;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import slotledger.export.PlanBook;
 import slotledger.export.internal.sheet.Look;
 import slotledger.export.internal.sheet.Page;
@@ -13,7 +10,6 @@ import slotledger.model.plan.Outcome;
 import slotledger.model.plan.Plan;
 import slotledger.model.plan.Purchase;
 import slotledger.model.plan.Spending;
-import slotledger.model.trade.Offer;
 import slotledger.model.unit.Money;
 
 /** The page a reader opens first: what is bought, what it costs, what it brings, how good the plan is. */
@@ -32,14 +28,13 @@ final class SummaryPage {
     void fill() {
         Plan plan = book.plan();
         page.title("Memory order: " + plan.title());
-        page.next().text(0, "Prices and offers of").date(1, Optional.of(plan.date()));
-        page.next().text(0, "Currency").text(1, plan.policy().currency().getCurrencyCode() + ", without tax");
-        page.gap();
-        machines(plan);
+        page.onOnePage();
+        page.note("Plan of " + plan.date() + ". All prices in " + plan.policy().currency().getCurrencyCode()
+                + ", without tax. The sheets that follow hold one order a supplier, with part numbers and packs.");
         page.gap();
         spending(plan);
         page.gap();
-        validity(plan);
+        machines(plan);
         page.gap();
         page.section("How good the plan is");
         Words.optimality(plan.optimality()).forEach(page::across);
@@ -48,16 +43,16 @@ final class SummaryPage {
 
     private void machines(Plan plan) {
         page.section("Machines");
-        line("Machines planned", plan.machines().size());
+        line("Machines with a plan", plan.machines().size());
+        for (Outcome outcome : Outcome.values()) {
+            if (plan.count(outcome) > 0) {
+                line("   of these: " + outcome.text(), plan.count(outcome));
+            }
+        }
         line("On target before the work", Words.onTargetBefore(plan));
         line("On target after the work", Words.onTargetAfter(plan));
         line("Machines to open", plan.work().size());
-        for (Outcome outcome : Outcome.values()) {
-            if (plan.count(outcome) > 0) {
-                line("   of all: " + outcome.text(), plan.count(outcome));
-            }
-        }
-        line("Not planned, since a fact is missing (see file work.xlsx)", book.unresolved().size());
+        line("Without a plan: a fact is missing (see work.xlsx)", book.unresolved().size());
     }
 
     private void line(String name, long count) {
@@ -66,8 +61,9 @@ final class SummaryPage {
 
     private void spending(Plan plan) {
         Spending spending = plan.spending();
-        page.section("Money");
-        page.subheader("Supplier", "Goods", "Delivery", "Total", "Order lines", "Modules");
+        page.section("What to order, and what it costs");
+        page.subheader("Supplier", "Goods", "Delivery", "Total", "Order lines", "Modules", "Prices hold until",
+                "Delivery, days");
         int first = page.rowNumber() + 1;
         for (SupplierPage supplier : suppliers) {
             page.next().text(0, supplier.supplier().name());
@@ -76,6 +72,12 @@ final class SummaryPage {
             page.formula(3, supplier.totalCell(), supplier.goods().plus(supplier.delivery()), Look.MONEY);
             page.count(4, supplier.purchases().size());
             page.count(5, supplier.purchases().stream().mapToInt(Purchase::modules).sum());
+            page.date(6, supplier.validUntil());
+            if (supplier.validUntil().isEmpty()) {
+                page.text(6, "ask");
+            }
+            supplier.longestDelivery()
+                    .ifPresentOrElse(days -> page.count(7, days), () -> page.text(7, "not known"));
         }
         if (suppliers.isEmpty()) {
             page.next().text(0, "Nothing is bought.").money(1, spending.goods()).money(2, spending.deliveryTotal())
@@ -88,7 +90,7 @@ final class SummaryPage {
         total(3, first, last, spending.payable());
         String payable = page.here(3);
         plan.policy().budget().ifPresent(budget -> budget(budget, spending, payable));
-        page.next().text(0, "Labour, as the policy counts it").money(3, spending.labour());
+        page.next().text(0, "Own labour, at the rates of the policy").money(3, spending.labour());
         String labour = page.here(3);
         page.next().text(0, "Cost in all", Look.STRONG);
         page.formula(3, payable + "+" + labour, spending.total(), Look.MONEY_STRONG);
@@ -108,34 +110,10 @@ final class SummaryPage {
                 left.minor() < 0 ? "over budget" : "within budget", Look.STRONG);
     }
 
-    private void validity(Plan plan) {
-        page.section("How long the prices hold");
-        List<Offer> offers = plan.purchases().stream().map(Purchase::offer).toList();
-        if (offers.isEmpty()) {
-            page.across("Nothing is bought.");
-            return;
-        }
-        offers.stream().flatMap(offer -> offer.priceDate().stream()).min(Comparator.naturalOrder())
-                .ifPresent(day -> dated("Oldest price is of", day));
-        offers.stream().flatMap(offer -> offer.validUntil().stream()).min(Comparator.naturalOrder())
-                .ifPresent(day -> dated("All prices hold until", day));
-        long open = offers.stream().filter(offer -> offer.validUntil().isEmpty()).count();
-        if (open > 0) {
-            page.next().text(0, "Order lines without a last day: ask before ordering").count(1, open);
-        }
-        offers.stream().filter(offer -> offer.leadDays().isPresent())
-                .mapToInt(offer -> offer.leadDays().getAsInt()).max()
-                .ifPresent(days -> line("Longest delivery time, days", days));
-    }
-
-    private void dated(String name, LocalDate day) {
-        page.next().text(0, name).date(1, Optional.of(day));
-    }
-
     private void remarks(List<Finding> remarks) {
         if (!remarks.isEmpty()) {
             page.gap();
-            page.section("What a reader must know");
+            page.section("To be checked");
             remarks.forEach(remark -> page.across(remark.toString()));
         }
     }

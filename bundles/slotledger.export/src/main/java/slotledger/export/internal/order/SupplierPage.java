@@ -2,10 +2,13 @@ package slotledger.export.internal.order;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import slotledger.export.internal.sheet.Book;
 import slotledger.export.internal.sheet.Look;
@@ -24,6 +27,7 @@ final class SupplierPage {
 
     private static final int PACK_SIZE = 3;
     private static final int PACKS = 4;
+    private static final int LABEL = PACKS;
     private static final int MODULES = 5;
     private static final int PER_PACK = 6;
     private static final int TOTAL = 7;
@@ -42,7 +46,7 @@ final class SupplierPage {
         this.supplier = supplier;
         this.purchases = purchases;
         this.delivery = delivery;
-        this.page = book.page("Order " + supplier.name(), 7, 20, 40, 10, 9, 10, 14, 15, 14, 10, 11, 12, 12, 26);
+        this.page = book.page("Order " + supplier.name(), 5, 13, 36, 9, 8, 9, 13, 14, 13, 9, 10, 11, 11, 18);
         fill();
     }
 
@@ -80,6 +84,7 @@ final class SupplierPage {
 
     private void fill() {
         page.title("Order to " + supplier.name());
+        page.note(terms());
         page.note("Prices without tax. Cells with a thick border may be changed: lines, totals and the other sheets "
                 + "follow. Another price step is not chosen by itself: see the last column.");
         page.gap();
@@ -91,6 +96,32 @@ final class SupplierPage {
             write(purchase);
         }
         totals(first, page.rowNumber());
+    }
+
+    /** "Prices hold until 2026-12-31. Delivery within 7 days." */
+    private String terms() {
+        List<Offer> offers = purchases.stream().map(Purchase::offer).toList();
+        String days = longestDelivery().isPresent()
+                ? " Delivery within " + Texts.count(longestDelivery().getAsInt(), "day", "days") + "."
+                : " Ask for the delivery time.";
+        return validUntil().map(day -> "Prices hold until " + day + ".")
+                .orElse(offers.stream().allMatch(offer -> offer.validUntil().isEmpty())
+                        ? "No last day of the prices is known: ask before ordering."
+                        : "Some prices have no last day: ask before ordering.") + days;
+    }
+
+    /** The first day a price ends; empty where a price has no last day. */
+    Optional<LocalDate> validUntil() {
+        boolean all = purchases.stream().allMatch(purchase -> purchase.offer().validUntil().isPresent());
+        return purchases.stream().flatMap(purchase -> purchase.offer().validUntil().stream())
+                .min(Comparator.naturalOrder()).filter(day -> all);
+    }
+
+    /** Days until the last line arrives; empty where that of a line is not known. */
+    OptionalInt longestDelivery() {
+        boolean all = purchases.stream().allMatch(purchase -> purchase.offer().leadDays().isPresent());
+        OptionalInt longest = purchases.stream().flatMapToInt(purchase -> purchase.offer().leadDays().stream()).max();
+        return all ? longest : OptionalInt.empty();
     }
 
     private void write(Purchase purchase) {
@@ -149,18 +180,23 @@ final class SupplierPage {
         page.gap();
         page.section("Terms of the supplier");
         Money nothing = Money.zero(delivery.currency());
-        page.next().text(2, "Charge for one delivery");
+        page.next().text(LABEL, TOTAL - 1, "Charge for one delivery");
         page.number(TOTAL, supplier.shipping().orElse(nothing).amount().doubleValue(), Look.MONEY_INPUT);
-        term("Delivery is free from an order value of", supplier.freeFrom(), "never");
-        term("Smallest order value", supplier.minimum(), "none");
-        page.next().text(2, "Is the order large enough?");
+        term("Delivery is free from an order value of", supplier.freeFrom(), "none named");
+        term("Smallest order value", supplier.minimum(), "none named");
+        page.next().text(LABEL, TOTAL - 1, "Is the order large enough?");
         boolean enough = supplier.minimum().map(least -> goods().compareTo(least) >= 0).orElse(true);
         page.formula(TOTAL, "IF(AND(ISNUMBER(%1$s),%2$s<%1$s),\"no\",\"yes\")".formatted(minimum, goodsCell),
                 enough ? "yes" : "no", Look.STRONG);
+
+        page.gap();
+        for (String name : List.of("Our order number", "Ordered on", "Ordered by")) {
+            page.next().text(0, 1, name).text(2, "");
+        }
     }
 
     private void term(String name, Optional<Money> value, String otherwise) {
-        page.next().text(2, name);
+        page.next().text(LABEL, TOTAL - 1, name);
         if (value.isPresent()) {
             page.number(TOTAL, value.get().amount().doubleValue(), Look.MONEY_INPUT);
         } else {

@@ -71,7 +71,7 @@ public final class RoundsPdf {
 
     private void picks(Paper paper) {
         paper.heading("To fetch before the round begins", 11);
-        PdfPTable fetch = paper.list(List.of("", "How many", "Module", "From"), 5, 10, 50, 35);
+        PdfPTable fetch = paper.list(List.of("", "How many", "Module", "From"), 4, 8, 50, 38);
         for (Bag.Item item : Bag.toFetch(bags)) {
             fetch.addCell(box(paper));
             fetch.addCell(paper.cell(Integer.toString(item.count())));
@@ -83,7 +83,7 @@ public final class RoundsPdf {
         if (bags.isEmpty()) {
             paper.paragraph("No machine gets a module.");
         }
-        PdfPTable table = paper.list(List.of("", "Machine", "Into its bag", "From", "For slots"), 5, 22, 27, 30, 16);
+        PdfPTable table = paper.list(List.of("", "Machine", "Into its bag", "From", "For slots"), 4, 28, 20, 35, 13);
         for (Bag bag : bags) {
             Machine machine = bag.plan().machine();
             String name = machine.tag() + ", " + machine.where();

@@ -1,6 +1,7 @@
 package slotledger.export.internal.proof;
 
 import java.nio.file.Path;
+import java.util.Comparator;
 import java.util.Currency;
 import java.util.List;
 import java.util.Optional;
@@ -19,10 +20,13 @@ import slotledger.model.proof.ProofOutcome;
 /** The proof workbook: how every machine of a plan ended, and what differs. */
 public final class ProofBook {
 
-    private static final int[] SUMMARY_WIDTHS = {44, 16, 20, 60};
-    private static final int[] MACHINE_WIDTHS = {20, 18, 16, 18, 18, 36, 36, 60};
-    private static final int[] DIFFERENCE_WIDTHS = {20, 18, 16, 18, 14, 46, 46};
-    private static final int[] FINDING_WIDTHS = {10, 20, 40, 50, 28, 34, 50};
+    private static final int[] SUMMARY_WIDTHS = {40, 14, 22, 74};
+    private static final int[] MACHINE_WIDTHS = {10, 16, 18, 15, 12, 36, 36, 44};
+    private static final int[] DIFFERENCE_WIDTHS = {10, 16, 18, 15, 12, 50, 50};
+    private static final int[] FINDING_WIDTHS = {10, 10, 30, 42, 24, 24, 36};
+
+    private static final List<ProofOutcome> WORST_FIRST = List.of(ProofOutcome.WORSE, ProofOutcome.NOT_SEEN,
+            ProofOutcome.NOT_DONE, ProofOutcome.DONE_DIFFERENTLY, ProofOutcome.DONE);
 
     private final Proof proof;
 
@@ -50,7 +54,7 @@ public final class ProofBook {
         page.next().text(0, "Every opened machine ended as planned")
                 .text(1, proof.isComplete() ? "yes" : "no", Look.STRONG);
         page.gap();
-        page.subheader("How machines ended", "All machines", "Of them to be opened", "What it means");
+        page.subheader("How machines ended", "All machines", "Of these, to be opened", "What it means");
         for (ProofOutcome outcome : ProofOutcome.values()) {
             long opened = proof.machines().stream()
                     .filter(machine -> machine.outcome() == outcome && machine.plan().isOpened()).count();
@@ -77,7 +81,7 @@ public final class ProofBook {
     private void machines(Page page) {
         page.title("How every machine ended").gap();
         page.header("Machine", "Site", "Room", "How it ended", "To be opened", "Planned", "Before", "Remark");
-        for (MachineProof machine : proof.machines()) {
+        for (MachineProof machine : worstFirst()) {
             place(page, machine);
             page.text(4, machine.plan().isOpened() ? "yes" : "no")
                     .text(5, Words.operation(machine.plan().runsAfter()))
@@ -91,7 +95,7 @@ public final class ProofBook {
         page.title("What differs, slot by slot").gap();
         page.header("Machine", "Site", "Room", "How it ended", "Slot", "Planned", "Found");
         List<MachineProof> differing =
-                proof.machines().stream().filter(machine -> !machine.differences().isEmpty()).toList();
+                worstFirst().stream().filter(machine -> !machine.differences().isEmpty()).toList();
         for (MachineProof machine : differing) {
             for (MachineProof.Difference difference : machine.differences()) {
                 place(page, machine);
@@ -102,6 +106,12 @@ public final class ProofBook {
             page.next().text(0, "Nothing differs.");
         }
         page.filter(DIFFERENCE_WIDTHS.length);
+    }
+
+    /** What somebody must look at stands above what is done. */
+    private List<MachineProof> worstFirst() {
+        return proof.machines().stream()
+                .sorted(Comparator.comparingInt(machine -> WORST_FIRST.indexOf(machine.outcome()))).toList();
     }
 
     private static void place(Page page, MachineProof proof) {

@@ -16,9 +16,9 @@ import slotledger.model.task.Progress;
 /** The lists of the work as a workbook that can be sorted, shared out and ticked. */
 public final class WorkBook {
 
-    private static final int[] ROUND_WIDTHS = {7, 18, 16, 20, 24, 16, 46, 30, 12, 12};
-    private static final int[] BAG_WIDTHS = {20, 18, 16, 10, 50, 40, 24, 12};
-    private static final int[] FETCH_WIDTHS = {10, 60, 46, 12};
+    private static final int[] ROUND_WIDTHS = {6, 17, 17, 10, 18, 10, 48, 24, 10, 8};
+    private static final int[] BAG_WIDTHS = {10, 17, 17, 9, 72, 40, 14, 9};
+    private static final int[] FETCH_WIDTHS = {10, 76, 46, 10};
 
     private final PlanBook book;
     private final Progress progress;

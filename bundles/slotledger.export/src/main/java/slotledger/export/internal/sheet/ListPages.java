@@ -15,8 +15,8 @@ import slotledger.model.plan.MachinePlan;
 /** Lists that the order and the work need alike. */
 public final class ListPages {
 
-    private static final int[] LEFTOVER_WIDTHS = {60, 10, 18, 16};
-    private static final int[] NOT_HELPED_WIDTHS = {16, 12, 12, 12, 12, 18, 22, 15, 46, 30};
+    private static final int[] LEFTOVER_WIDTHS = {76, 11, 20, 18};
+    private static final int[] NOT_HELPED_WIDTHS = {10, 13, 13, 14, 14, 14, 20, 11, 48, 26};
     private static final int[] NOT_PLANNED_WIDTHS = {16, 12, 12, 22, 14, 44, 44, 24};
 
     private ListPages() {

@@ -6,6 +6,8 @@ public enum Look {
     SECTION,
     NOTE,
     HEADER,
+    /** The heading of a column of numbers. */
+    HEADER_NUMBER,
     TEXT,
     STRONG,
     COUNT,

@@ -52,9 +52,9 @@ final class Looks {
         style.setFont(font(look));
         switch (look) {
             case TITLE, SECTION, NOTE -> style.setWrapText(false);
-            case HEADER -> {
-                style.setAlignment(HorizontalAlignment.LEFT);
-                style.setIndention((short) 1);
+            case HEADER, HEADER_NUMBER -> {
+                style.setAlignment(look == Look.HEADER ? HorizontalAlignment.LEFT : HorizontalAlignment.RIGHT);
+                style.setIndention((short) (look == Look.HEADER ? 1 : 0));
                 style.setWrapText(true);
                 style.setVerticalAlignment(VerticalAlignment.CENTER);
                 ground(style, HEADER_GROUND);
@@ -111,7 +111,7 @@ final class Looks {
         font.setFontName("Liberation Sans");
         font.setFontHeightInPoints((short) (look == Look.TITLE ? 16 : look == Look.SECTION ? 12 : 10));
         font.setBold(switch (look) {
-            case TITLE, SECTION, HEADER, STRONG, COUNT_STRONG, MONEY_STRONG -> true;
+            case TITLE, SECTION, HEADER, HEADER_NUMBER, STRONG, COUNT_STRONG, MONEY_STRONG -> true;
             case NOTE, TEXT, COUNT, COUNT_INPUT, MONEY, MONEY_INPUT, DATE -> false;
         });
         font.setItalic(look == Look.NOTE);

@@ -2,7 +2,12 @@ package slotledger.export.internal.sheet;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
+import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.HorizontalAlignment;
+import org.apache.poi.ss.usermodel.PageMargin;
 import org.apache.poi.ss.usermodel.PaperSize;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.ss.util.CellReference;
@@ -18,6 +23,11 @@ public final class Page {
     private static final int CHARACTER = 256;
     private static final int FOOTER_LIMIT = 80;
     private static final float LINE_HEIGHT = 13.5f;
+    /** Letters of a sentence for each digit a column is wide; measured on texts of our sheets. */
+    private static final double LETTERS = 1.06;
+    /** Inches; office printers reach as far as this (from memory). */
+    private static final double MARGIN = 0.4;
+    private static final double FOOT_MARGIN = 0.7;
 
     private final XSSFSheet sheet;
     private final Looks looks;
@@ -25,6 +35,7 @@ public final class Page {
     private XSSFRow row;
     private int lines = 1;
     private int headerRow = -1;
+    private final List<Integer> headings = new ArrayList<>();
 
     Page(XSSFSheet sheet, Looks looks, int[] widths) {
         this.sheet = sheet;
@@ -41,10 +52,20 @@ public final class Page {
         sheet.setFitToPage(true);
         sheet.getPrintSetup().setFitWidth((short) 1);
         sheet.getPrintSetup().setFitHeight((short) 0);
+        sheet.setMargin(PageMargin.LEFT, MARGIN);
+        sheet.setMargin(PageMargin.RIGHT, MARGIN);
+        sheet.setMargin(PageMargin.TOP, MARGIN);
+        sheet.setMargin(PageMargin.BOTTOM, FOOT_MARGIN);
         // "&" begins a code in headers and footers (ECMA-376 part 1, 18.3.1.46)
         sheet.getFooter().setLeft(Texts.shortened(title, FOOTER_LIMIT).replace("&", "&&"));
         sheet.getFooter().setCenter("&A");
         sheet.getFooter().setRight("Page &P of &N");
+    }
+
+    /** Makes the whole sheet fit one page of paper. */
+    public Page onOnePage() {
+        sheet.getPrintSetup().setFitHeight((short) 1);
+        return this;
     }
 
     /** Goes on to a new row. */
@@ -101,16 +122,25 @@ public final class Page {
     }
 
     /** The headings of one table among several. */
-    public Page subheader(String... headings) {
+    public Page subheader(String... names) {
         next();
-        for (int i = 0; i < headings.length; i++) {
-            text(i, headings[i], Look.HEADER);
+        headings.add(row.getRowNum());
+        for (int i = 0; i < names.length; i++) {
+            text(i, names[i], Look.HEADER);
         }
         return this;
     }
 
     public Page text(int column, String text) {
         return text(column, text, Look.TEXT);
+    }
+
+    /** A text that runs over several columns. */
+    public Page text(int first, int last, String text) {
+        text(first, "");
+        sheet.addMergedRegion(new CellRangeAddress(row.getRowNum(), row.getRowNum(), first, last));
+        row.getCell(first).setCellValue(Texts.cell(text));
+        return this;
     }
 
     public Page text(int column, String text, Look look) {
@@ -208,9 +238,24 @@ public final class Page {
 
     void finish() {
         fitHeight();
+        headings.forEach(this::alignHeadings);
         if (headerRow >= 0) {
             sheet.createFreezePane(0, headerRow + 1);
             sheet.setRepeatingRows(new CellRangeAddress(headerRow, headerRow, -1, -1));
+        }
+    }
+
+    /** A heading stands above its numbers, not beside them. */
+    private void alignHeadings(int heading) {
+        XSSFRow first = sheet.getRow(heading + 1);
+        if (first == null) {
+            return;
+        }
+        for (Cell cell : sheet.getRow(heading)) {
+            Cell below = first.getCell(cell.getColumnIndex());
+            if (below != null && below.getCellStyle().getAlignment() == HorizontalAlignment.RIGHT) {
+                cell.setCellStyle(looks.get(Look.HEADER_NUMBER));
+            }
         }
     }
 
@@ -223,7 +268,7 @@ public final class Page {
     private static int linesOf(String text, int width) {
         int lines = 0;
         for (String part : text.split("\n", -1)) {
-            lines += 1 + part.length() / Math.max(width - 1, 1);
+            lines += 1 + (int) (part.length() / (Math.max(width - 1, 1) * LETTERS));
         }
         return lines;
     }

@@ -103,14 +103,16 @@ public final class Words {
     public static List<String> optimality(Optimality proof) {
         List<String> lines = new ArrayList<>();
         if (proof.weightBound() == proof.weightOnTarget()) {
-            lines.add("Proven: no plan brings more weighted machines to their targets than this one does (%d)."
+            lines.add(("Proven: no plan within the budget brings more machines to their targets, each machine "
+                    + "counted with the weight of its role in the policy (in all %d).")
                     .formatted(proof.weightOnTarget()));
         } else {
-            lines.add("Not proven best: this plan brings a weight of %d to target; the most any plan could bring is %d."
+            lines.add(("Not proven best: the machines this plan brings to their targets, each counted with the "
+                    + "weight of its role in the policy, make %d; the most any plan could bring is %d.")
                     .formatted(proof.weightOnTarget(), proof.weightBound()));
         }
         if (proof.costBound().equals(proof.cost())) {
-            lines.add("Proven: no plan that does as much costs less than %s for goods, delivery and labour."
+            lines.add("Proven: no plan that brings as many costs less than %s for goods, delivery and labour."
                     .formatted(proof.cost()));
         } else {
             BigDecimal percent = proof.costGap().movePointRight(2).setScale(2, RoundingMode.UP);

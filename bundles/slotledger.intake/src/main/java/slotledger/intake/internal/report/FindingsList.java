@@ -1,5 +1,6 @@
 package slotledger.intake.internal.report;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -20,7 +21,7 @@ final class FindingsList {
     private static final List<String> HEADINGS =
             List.of("Severity", "Machine", "File", "Sheet", "Row", "Column", "Heading",
             "What is the matter", "Seen", "Expected", "What to do", "Check");
-    private static final List<Integer> WIDTHS = List.of(10, 18, 22, 18, 8, 8, 18, 60, 30, 30, 50, 24);
+    private static final List<Integer> WIDTHS = List.of(10, 12, 22, 16, 7, 9, 16, 52, 22, 24, 42, 20);
     /** A spreadsheet program holds no more rows. */
     private static final int MOST = 1_048_000;
     /** Links are kept in memory. */
@@ -47,8 +48,11 @@ final class FindingsList {
             sheet.setColumnWidth(i, WIDTHS.get(i) * 256);
         }
         sheet.createFreezePane(0, 1);
+        PrintPages.landscape(sheet, 0);
         int number = 1;
-        for (Finding finding : findings.subList(0, Math.min(MOST, findings.size()))) {
+        List<Finding> worstFirst = findings.stream().sorted(Comparator.comparing(Finding::severity)).limit(MOST)
+                .toList();
+        for (Finding finding : worstFirst) {
             write(sheet.createRow(number), finding, Optional.ofNullable(mirrors.get(List.of(finding.place().file(),
                     finding.place().sheet()))).filter(name -> findings.size() <= MOST_LINKS));
             number++;
@@ -89,8 +93,9 @@ final class FindingsList {
 
     private void text(Row row, int column, String text) {
         if (!text.isEmpty()) {
+            PrintPages.makeRoom(row, text, WIDTHS.get(column));
             SafeCells.text(row.createCell(column), text, null);
-            row.getCell(column).setCellStyle(column >= 7 && column <= 10 && !SafeCells.looksLikeFormula(text)
+            row.getCell(column).setCellStyle(!SafeCells.looksLikeFormula(text)
                     ? styles.wrapped() : styles.cell(Optional.empty(), false, SafeCells.looksLikeFormula(text)));
         }
     }

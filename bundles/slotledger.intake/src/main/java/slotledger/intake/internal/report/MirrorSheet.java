@@ -22,6 +22,8 @@ import slotledger.model.finding.Severity;
  */
 final class MirrorSheet {
 
+    private static final int TEXT_WIDTH = 70;
+
     private final SXSSFSheet sheet;
     private final SheetShape shape;
     private final BookStyles styles;
@@ -54,9 +56,10 @@ final class MirrorSheet {
         shape.hiddenColumns.stream().filter(column -> column <= shape.lastColumn)
                 .forEach(column -> sheet.setColumnHidden(column - 1, true));
         sheet.setColumnWidth(shape.lastColumn, 12 * 256);
-        sheet.setColumnWidth(shape.lastColumn + 1, 70 * 256);
+        sheet.setColumnWidth(shape.lastColumn + 1, TEXT_WIDTH * 256);
         if (shape.headerRow > 0) {
             sheet.createFreezePane(0, shape.headerRow);
+            PrintPages.landscape(sheet, shape.headerRow - 1);
             if (shape.lastRow > shape.headerRow) {
                 sheet.setAutoFilter(new CellRangeAddress(shape.headerRow - 1, shape.lastRow - 1, 0, shape.lastColumn
                         + 1));
@@ -81,6 +84,7 @@ final class MirrorSheet {
             SafeCells.text(row.createCell(shape.lastColumn), worst.orElseThrow().text(),
                     styles.cell(worst, false, false));
             SafeCells.text(row.createCell(shape.lastColumn + 1), text(findings), styles.wrapped());
+            PrintPages.makeRoom(row, text(findings), TEXT_WIDTH);
         }
     }
 

@@ -54,8 +54,19 @@ class FindingsWorkbookTest {
             assertEquals(null, mirror.getRow(3).getCell(4));
             assertNotNull(mirror.getPaneInformation());
             assertTrue(mirror.getCTWorksheet().isSetAutoFilter());
-            assertEquals("warning", book.getSheetAt(0).getRow(1).getCell(0).getStringCellValue());
-            assertEquals("'fleet.csv'!D2", book.getSheetAt(0).getRow(1).getCell(4).getHyperlink().getAddress());
+            Row warning = book.getSheetAt(0).getRow(2);
+            assertEquals("warning", warning.getCell(0).getStringCellValue());
+            assertEquals("'fleet.csv'!D2", warning.getCell(4).getHyperlink().getAddress());
+        }
+    }
+
+    @Test
+    void errorsStandAboveWarningsAndEveryTextIsInSight() throws IOException, IntakeException {
+        try (XSSFWorkbook book = written("Asset tag,Model,RAM 1,RAM 2\nA1,K10,4GB,strange\nA1,K10,4GB,4GB\n")) {
+            Sheet list = book.getSheetAt(0);
+            assertEquals("error", list.getRow(1).getCell(0).getStringCellValue());
+            assertEquals("warning", list.getRow(2).getCell(0).getStringCellValue());
+            assertTrue(list.getRow(1).getHeightInPoints() > list.getDefaultRowHeightInPoints());
         }
     }
 
