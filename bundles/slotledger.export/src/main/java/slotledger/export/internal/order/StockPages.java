@@ -18,6 +18,9 @@ import slotledger.model.unit.Money;
 /** Spares that are bought, and offers that were looked at. */
 final class StockPages {
 
+    /** So many rows stay readable on one page of paper. */
+    private static final int ON_ONE_PAGE = 36;
+
     private StockPages() {
     }
 
@@ -89,6 +92,9 @@ final class StockPages {
             page.date(10, offer.validUntil()).text(11, offer.place().toString());
         }
         page.filter(12);
+        if (offers.size() <= ON_ONE_PAGE) {
+            page.onOnePage();
+        }
     }
 
     private static BigDecimal perModule(Offer offer) {

@@ -27,6 +27,9 @@ final class Paper implements AutoCloseable {
     private static final float LEADING = 1.22f;
 
     private final Fonts fonts = new Fonts();
+    /** Points. */
+    private static final float ROOM_BELOW_HEADING = 64;
+
     private final Document document = new Document(PageSize.A4, MARGIN, MARGIN, MARGIN, BOTTOM);
     private final PdfWriter writer;
     private final Footer footer;
@@ -60,7 +63,11 @@ final class Paper implements AutoCloseable {
         document.add(element);
     }
 
+    /** Goes on a new page where there is no room for the heading and the first lines below it. */
     void heading(String text, float size) {
+        if (writer.getVerticalPosition(true) - document.bottom() < ROOM_BELOW_HEADING) {
+            document.newPage();
+        }
         Paragraph paragraph = new Paragraph(new Phrase(fonts.printable(text), fonts.bold(size)));
         paragraph.setSpacingBefore(size * 0.5f);
         paragraph.setSpacingAfter(3);

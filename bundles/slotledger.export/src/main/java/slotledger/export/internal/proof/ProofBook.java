@@ -21,8 +21,8 @@ import slotledger.model.proof.ProofOutcome;
 public final class ProofBook {
 
     private static final int[] SUMMARY_WIDTHS = {40, 14, 22, 74};
-    private static final int[] MACHINE_WIDTHS = {10, 16, 18, 15, 12, 36, 36, 44};
-    private static final int[] DIFFERENCE_WIDTHS = {10, 16, 18, 15, 12, 50, 50};
+    private static final int[] MACHINE_WIDTHS = {10, 16, 18, 18, 12, 46, 40, 52};
+    private static final int[] DIFFERENCE_WIDTHS = {10, 16, 18, 18, 12, 56, 56};
     private static final int[] FINDING_WIDTHS = {10, 10, 30, 42, 24, 24, 36};
 
     private static final List<ProofOutcome> WORST_FIRST = List.of(ProofOutcome.WORSE, ProofOutcome.NOT_SEEN,

@@ -16,8 +16,8 @@ import slotledger.model.task.Progress;
 /** The lists of the work as a workbook that can be sorted, shared out and ticked. */
 public final class WorkBook {
 
-    private static final int[] ROUND_WIDTHS = {6, 17, 17, 10, 18, 10, 48, 24, 10, 8};
-    private static final int[] BAG_WIDTHS = {10, 17, 17, 9, 72, 40, 14, 9};
+    private static final int[] ROUND_WIDTHS = {6, 17, 17, 10, 18, 10, 56, 22, 10, 8};
+    private static final int[] BAG_WIDTHS = {10, 17, 17, 9, 72, 46, 18, 9};
     private static final int[] FETCH_WIDTHS = {10, 76, 46, 10};
 
     private final PlanBook book;

@@ -21,7 +21,7 @@ final class FindingsList {
     private static final List<String> HEADINGS =
             List.of("Severity", "Machine", "File", "Sheet", "Row", "Column", "Heading",
             "What is the matter", "Seen", "Expected", "What to do", "Check");
-    private static final List<Integer> WIDTHS = List.of(10, 12, 22, 16, 7, 9, 16, 52, 22, 24, 42, 20);
+    private static final List<Integer> WIDTHS = List.of(10, 12, 20, 16, 7, 9, 16, 50, 20, 22, 64, 18);
     /** A spreadsheet program holds no more rows. */
     private static final int MOST = 1_048_000;
     /** Links are kept in memory. */
@@ -75,7 +75,11 @@ final class FindingsList {
         text(row, 1, finding.machine().map(Object::toString).orElse(""));
         text(row, 2, place.file());
         text(row, 3, place.sheet());
-        place.row().ifPresent(number -> row.createCell(4).setCellValue(number));
+        place.row().ifPresent(number -> {
+            Cell cell = row.createCell(4);
+            cell.setCellValue(number);
+            cell.setCellStyle(styles.cell(Optional.empty(), false, false));
+        });
         place.column().ifPresent(number -> text(row, 5, Place.letters(number)));
         text(row, 6, place.header());
         text(row, 7, finding.message());

@@ -6,8 +6,10 @@ import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.ss.util.CellRangeAddress;
 
 /** How a wide sheet comes out on paper, and that long texts are in sight. */
-final class PrintPages {
+public final class PrintPages {
 
+    /** Letters of a sentence for each digit a column is wide; measured on texts of our sheets. */
+    private static final double LETTERS = 1.1;
     /** Points; a spreadsheet program allows a row no more than 409. */
     private static final float HIGHEST = 400;
 
@@ -18,7 +20,7 @@ final class PrintPages {
     static void makeRoom(Row row, String text, int width) {
         int lines = 0;
         for (String part : text.split("\n", -1)) {
-            lines += 1 + part.length() / Math.max(1, width - 1);
+            lines += 1 + (int) (part.length() / (LETTERS * Math.max(1, width - 1)));
         }
         float line = row.getSheet().getDefaultRowHeightInPoints();
         if (lines > 1 && lines * line > row.getHeightInPoints()) {
@@ -27,7 +29,7 @@ final class PrintPages {
     }
 
     /** All columns on A4 landscape, the headings again on every page. */
-    static void landscape(Sheet sheet, int headingRow) {
+    public static void landscape(Sheet sheet, int headingRow) {
         sheet.setFitToPage(true);
         PrintSetup print = sheet.getPrintSetup();
         print.setPaperSize(PrintSetup.A4_PAPERSIZE);

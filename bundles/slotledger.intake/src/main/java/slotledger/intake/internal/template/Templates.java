@@ -14,6 +14,7 @@ import org.apache.poi.ss.usermodel.Workbook;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import slotledger.intake.IntakeException;
 import slotledger.intake.internal.report.BookStyles;
+import slotledger.intake.internal.report.PrintPages;
 import slotledger.intake.internal.report.SafeCells;
 import slotledger.intake.internal.report.WholeFile;
 
@@ -73,6 +74,7 @@ public final class Templates {
                     sheet.setColumnWidth(i, Math.min(WIDEST, Math.max(NARROWEST, width)) * 256);
                 }
                 sheet.createFreezePane(0, 1);
+                PrintPages.landscape(sheet, 0);
                 help(book, styles, about + " The row that begins with EXAMPLE, or holds it, is skipped; delete it.",
                         columns.stream().map(column -> List.of(column.heading(), column.explanation())).toList());
                 book.write(out);
@@ -115,6 +117,7 @@ public final class Templates {
         Sheet sheet = book.createSheet(HELP);
         sheet.setColumnWidth(0, 26 * 256);
         sheet.setColumnWidth(1, 90 * 256);
+        PrintPages.landscape(sheet, 0);
         SafeCells.text(sheet.createRow(0).createCell(1), about, styles.wrapped());
         for (int i = 0; i < rows.size(); i++) {
             Row row = sheet.createRow(i + 2);
