@@ -40,7 +40,8 @@ final class PlanText {
             answer.item("", "kept from it: " + String.join(", ", parts));
         }
         Spending spending = plan.spending();
-        answer.item("Order", bought() + " modules in " + plan.purchases().size() + " lines: " + spending.payable()
+        answer.item("Order", count(bought(), "module") + " in " + count(plan.purchases().size(), "line")
+                + ": " + spending.payable()
                 + (spending.deliveryTotal().isZero() ? "" : " with delivery")
                 + plan.policy().budget().map(budget -> ", budget " + budget).orElse(""));
         answer.item("Work", spending.labour() + " labour, " + spending.total() + " in all; "
@@ -89,6 +90,10 @@ final class PlanText {
     void files(Answer.Builder answer, List<Path> files) {
         answer.items("Files", files.stream().map(Path::toString).toList());
         answer.fact("files", files.stream().map(Path::toString).toList());
+    }
+
+    private static String count(int number, String word) {
+        return number + " " + word + (number == 1 ? "" : "s");
     }
 
     private static String amount(Money money) {
