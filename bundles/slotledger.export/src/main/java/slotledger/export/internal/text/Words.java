@@ -123,7 +123,10 @@ public final class Words {
         if (proof.cut()) {
             lines.add("The search was stopped early on request; a better plan may exist within these bounds.");
         }
-        lines.addAll(proof.limits());
+        if (!proof.limits().isEmpty()) {
+            lines.add("What this was searched and proven among:");
+        }
+        proof.limits().forEach(limit -> lines.add("• " + limit));
         lines.add("Found by: " + proof.solver() + ".");
         return List.copyOf(lines);
     }
