@@ -60,7 +60,7 @@ final class PlanText {
             return "no plan brings more machines to their target, and none that brings as many costs less";
         }
         String text = "at most " + (optimality.weightBound() - optimality.weightOnTarget())
-                + " more weighted machines on target, or a cost lower by " + optimality.costGap().movePointRight(2)
+                + " more on target, counted by weight, or a cost lower by " + optimality.costGap().movePointRight(2)
                 .stripTrailingZeros().toPlainString() + " %, could be possible";
         return optimality.cut() ? text + " (the search was stopped early)" : text;
     }
