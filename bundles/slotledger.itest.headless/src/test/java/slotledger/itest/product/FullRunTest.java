@@ -75,6 +75,19 @@ class FullRunTest {
         assertTrue(Files.size(top.resolve("proof.xlsx")) > 0);
     }
 
+    /** The list taken after the work belongs to the plan of today's planner, or almost nothing would be done in it. */
+    @Test
+    void theInventoryTakenAfterTheWorkProvesMostOfItAndNamesTheRest() throws Exception {
+        Run run = product.run("prove", DEMO.toString(), "--plan", planned.resolve("plan.json").toString(), "--after",
+                DEMO.resolve("after/inventory-after.csv").toString(), "--date", "2026-11-24", "--json");
+        assertEquals(1, run.exitCode(), run.err());
+        JsonNode outcomes = new ObjectMapper().readTree(run.out()).path("outcomes");
+        assertTrue(outcomes.path("DONE").asInt() > 500, outcomes.toString());
+        assertEquals(15, outcomes.path("NOT_DONE").asInt(), outcomes.toString());
+        assertEquals(3, outcomes.path("DONE_DIFFERENTLY").asInt(), outcomes.toString());
+        assertEquals(1, outcomes.path("WORSE").asInt(), outcomes.toString());
+    }
+
     private static Run plan(Path out) throws IOException, InterruptedException {
         // A day on which the offers of the demo fleet hold.
         return product.run("plan", DEMO.toString(), "--out", out.toString(), "--date", "2026-11-24", "--json");

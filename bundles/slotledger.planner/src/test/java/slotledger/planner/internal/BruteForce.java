@@ -88,6 +88,9 @@ final class BruteForce {
                 || onTargetNow && !(request.policy().harvest() && request.policy().reusePulled())) {
             return false;
         }
+        if (!onTargetNow && channels(machine, after) < channels(machine, machine.population())) {
+            return false;
+        }
         Verdict verdict = rules.judge(Setup.of(request.fleet(), machine).with(after));
         for (Reason reason : verdict.reasons()) {
             boolean touched = reason.slots().isEmpty() || reason.slots().stream()
@@ -97,6 +100,10 @@ final class BruteForce {
             }
         }
         return true;
+    }
+
+    private int channels(Machine machine, Population population) {
+        return rules.operate(Setup.of(request.fleet(), machine).with(population)).mode().channels();
     }
 
     private boolean isOnTarget(Machine machine, Population population) {

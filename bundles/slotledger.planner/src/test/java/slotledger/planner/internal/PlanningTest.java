@@ -88,6 +88,16 @@ class PlanningTest {
     }
 
     @Test
+    void noMachineRunsOverFewerChannelsThanBefore() throws PlannerException {
+        made.target("pc", 16, 1);
+        made.machine("M1", board, "pc", Fixtures.kind(4), Fixtures.kind(4));
+        made.offer("Alder", Fixtures.kind(16), 1, -1, 1, 1000);
+        Board large = made.board("large", 2, 16, 32, 1);
+        made.machine("M2", large, "pc", Fixtures.kind(4), Fixtures.kind(4));
+        assertEquals(2, of(plan(), "M2").runsAfter().mode().channels());
+    }
+
+    @Test
     void packsAndSparesAreRoundedUp() throws PlannerException {
         made.target("pc", 8, 1);
         made.sparePercent = 1;

@@ -65,7 +65,8 @@ final class MachineRow {
                 .findFirst().orElse("");
         boolean named = !nothing(row.text(Field.SERIAL)) || !nothing(row.text(Field.MODEL))
                 || !nothing(row.text(Field.COMPUTER_NAME));
-        if (!named && Words.TOTAL.begins(first) && (nothing(tag) || tag.equals(first))) {
+        boolean thin = !named || row.filled() <= FEW_CELLS;
+        if (thin && Words.TOTAL.begins(first) && (nothing(tag) || tag.equals(first))) {
             return Optional.of(Doubt.note("totals-row", "This row is a sum, not a machine.", "", "Nothing."));
         }
         boolean sentence = row.filled() == 1 && first.split(" ").length > (named ? 3 : 2);

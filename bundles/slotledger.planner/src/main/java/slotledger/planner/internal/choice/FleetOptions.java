@@ -111,6 +111,7 @@ public final class FleetOptions {
                         .formatted(RawPopulations.MOST_SOCKETS_IN_FULL, RawPopulations.MOST_NEW_KINDS),
                 "On boards with more sockets the largest own modules stay and the rest is filled with one kind, in the"
                         + " order or the table of the board's document.",
+                "A machine never runs over fewer channels after the work than now, unless it gives modules away.",
                 "A machine is opened only where it reaches its target afterwards; half an upgrade isn't planned.",
                 "Among plans of equal cost the one with the least work is looked for, but that is not proven for large"
                         + " fleets.");

@@ -57,7 +57,7 @@ final class PopulationLister {
         List<Kept> kept = new ArrayList<>();
         for (RawPopulation raw : RawPopulations.list(sockets, board.order(), target.capacity())) {
             if ((!giveAway || raw.frees()) && isWorthAsking(raw, kept)) {
-                consider(raw, sockets.population(raw.codes()), target, kept);
+                consider(raw, sockets.population(raw.codes()), target, giveAway, kept);
             }
         }
         List<Candidate> candidates = new ArrayList<>(List.of(unchanged()));
@@ -79,8 +79,9 @@ final class PopulationLister {
                 each -> each.raw().isNoWorseThan(raw) && !each.raw().costsTheSameAs(raw));
     }
 
-    private void consider(RawPopulation raw, Population population, Target target, List<Kept> kept) {
-        if (!board.allows(group.now(), population) || !meets(target, population)) {
+    private void consider(RawPopulation raw, Population population, Target target, boolean giveAway, List<Kept> kept) {
+        if (!board.allows(group.now(), population) || !meets(target, population)
+                || !giveAway && !Targets.keepsChannels(board.operate(group.now()), board.operate(population))) {
             return;
         }
         Kept fresh = new Kept(raw, population, board.operate(population));

@@ -22,6 +22,11 @@ public final class Targets {
         return shortfalls(target, setup, operation).isEmpty();
     }
 
+    /** Whether the machine runs over at least as many channels as now; more memory is no gain where all is slower. */
+    public static boolean keepsChannels(Operation now, Operation after) {
+        return after.mode().channels() >= now.mode().channels();
+    }
+
     /** What is missing, one phrase each, with the numbers compared; empty where the target is met. */
     public static List<String> shortfalls(Target target, Setup setup, Operation operation) {
         List<String> missing = new ArrayList<>();
