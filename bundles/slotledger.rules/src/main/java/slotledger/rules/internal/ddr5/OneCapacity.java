@@ -1,18 +1,16 @@
 package slotledger.rules.internal.ddr5;
 
 import java.util.Set;
-import java.util.TreeSet;
 import org.osgi.service.component.annotations.Component;
 import slotledger.model.board.BoardForm;
 import slotledger.model.module.Generation;
 import slotledger.model.source.Source;
-import slotledger.model.unit.Capacity;
 import slotledger.model.verdict.Weight;
 import slotledger.rules.RulePage;
+import slotledger.rules.internal.facts.ModuleFacts;
 import slotledger.rules.internal.facts.Rule;
 import slotledger.rules.spi.Collector;
 import slotledger.rules.spi.MemoryRule;
-import slotledger.rules.spi.Placed;
 import slotledger.rules.spi.RuleId;
 import slotledger.rules.spi.Situation;
 import slotledger.rules.spi.Statement;
@@ -42,20 +40,12 @@ public final class OneCapacity extends Rule {
 
     @Override
     public void judge(Situation situation, Collector collector) {
-        if (situation.board().form() == BoardForm.SERVER && capacities(situation).size() > 1) {
+        if (situation.board().form() == BoardForm.SERVER && ModuleFacts.capacities(situation).size() > 1) {
             collector.report(Weight.UNKNOWN, () -> Statement.of(
                             ("The modules are of %d capacities; makers' guides allow one, this board's document "
                                     + "doesn't say.")
-                                    .formatted(capacities(situation).size()))
+                                    .formatted(ModuleFacts.capacities(situation).size()))
                     .in(situation.filled()));
         }
-    }
-
-    private static Set<Capacity> capacities(Situation situation) {
-        Set<Capacity> capacities = new TreeSet<>();
-        for (Placed module : situation.described()) {
-            capacities.add(module.kind().capacity());
-        }
-        return capacities;
     }
 }

@@ -3,6 +3,7 @@ package slotledger.rules.internal.facts;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.TreeSet;
 import slotledger.model.module.Buffering;
 import slotledger.model.module.ChipSize;
 import slotledger.model.module.ChipWidth;
@@ -10,7 +11,10 @@ import slotledger.model.module.ErrorCheck;
 import slotledger.model.module.Form;
 import slotledger.model.module.Generation;
 import slotledger.model.module.ModuleKind;
+import slotledger.model.unit.Capacity;
 import slotledger.model.unit.Voltage;
+import slotledger.rules.spi.Placed;
+import slotledger.rules.spi.Situation;
 
 /**
  * What follows of a module from what is known of it.
@@ -165,5 +169,14 @@ public final class ModuleFacts {
             case REGISTERED, FULLY_BUFFERED -> 4;
             case LOAD_REDUCED -> 8;
         };
+    }
+
+    /** The different capacities of modules in sockets the board speaks of. */
+    public static Set<Capacity> capacities(Situation situation) {
+        Set<Capacity> capacities = new TreeSet<>();
+        for (Placed module : situation.described()) {
+            capacities.add(module.kind().capacity());
+        }
+        return capacities;
     }
 }
