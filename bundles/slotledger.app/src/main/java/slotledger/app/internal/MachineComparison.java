@@ -13,10 +13,9 @@ import slotledger.model.plan.MachinePlan;
 import slotledger.model.proof.MachineProof;
 import slotledger.model.proof.MachineProof.Difference;
 import slotledger.model.proof.ProofOutcome;
-import slotledger.model.trade.Target;
-import slotledger.model.verdict.Operation;
 import slotledger.model.verdict.Verdict;
 import slotledger.model.verdict.Weight;
+import slotledger.planner.Targets;
 import slotledger.rules.MemoryRules;
 import slotledger.rules.Setup;
 
@@ -83,14 +82,7 @@ final class MachineComparison {
     }
 
     private boolean reachesTarget(Setup setup) {
-        Optional<Target> target = planned.target();
-        if (target.isEmpty()) {
-            return false;
-        }
-        Operation runs = rules.operate(setup);
-        return runs.usable().atLeast(target.get().capacity())
-                && (!target.get().sameChannels() || runs.mode().remainder().isNone())
-                && (!target.get().ecc() || runs.ecc());
+        return planned.target().filter(target -> Targets.meets(target, setup, rules.operate(setup))).isPresent();
     }
 
     private List<Difference> differences(Population wanted) {

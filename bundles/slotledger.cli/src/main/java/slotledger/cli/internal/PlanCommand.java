@@ -43,10 +43,7 @@ final class PlanCommand extends DeskCommand {
         List<Path> files = desk().export(survey, made, out, force, progress);
         Answer.Builder answer = new Answer.Builder();
         new SurveyText(survey).summary(answer);
-        PlanText text = new PlanText(made);
-        text.summary(answer);
-        text.facts(answer);
-        text.files(answer, files);
+        new PlanText(made).report(answer, files);
         return answer.end(ExitCode.OK);
     }
 }

@@ -30,7 +30,15 @@ final class PlanText {
         this.plan = plan;
     }
 
-    void summary(Answer.Builder answer) {
+    /** What the plan does, and where its files are. */
+    void report(Answer.Builder answer, List<Path> files) {
+        summary(answer);
+        facts(answer);
+        answer.items("Files", files.stream().map(Path::toString).toList());
+        answer.fact("files", files.stream().map(Path::toString).toList());
+    }
+
+    private void summary(Answer.Builder answer) {
         answer.item("Plan", withTarget() + " machines have a target: " + onTargetBefore() + " reach it now, "
                 + onTargetAfter() + " after the work; " + plan.work().size() + " are opened");
         Map<Obstacle.Kind, Integer> why = notHelped();
@@ -65,7 +73,7 @@ final class PlanText {
         return optimality.cut() ? text + " (the search was stopped early)" : text;
     }
 
-    void facts(Answer.Builder answer) {
+    private void facts(Answer.Builder answer) {
         Spending spending = plan.spending();
         answer.fact("date", plan.date().toString())
                 .fact("machinesWithTarget", withTarget())
@@ -85,11 +93,6 @@ final class PlanText {
             outcomes.put(outcome.name(), plan.count(outcome));
         }
         answer.fact("outcomes", outcomes);
-    }
-
-    void files(Answer.Builder answer, List<Path> files) {
-        answer.items("Files", files.stream().map(Path::toString).toList());
-        answer.fact("files", files.stream().map(Path::toString).toList());
     }
 
     private static String count(int number, String word) {

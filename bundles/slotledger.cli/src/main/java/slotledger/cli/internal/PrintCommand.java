@@ -41,10 +41,7 @@ final class PrintCommand extends DeskCommand {
         Plan made = desk().reopen(plan, survey);
         List<Path> files = desk().export(survey, made, out, force, progress);
         Answer.Builder answer = new Answer.Builder();
-        PlanText text = new PlanText(made);
-        text.summary(answer);
-        text.facts(answer);
-        text.files(answer, files);
+        new PlanText(made).report(answer, files);
         return answer.end(ExitCode.OK);
     }
 }

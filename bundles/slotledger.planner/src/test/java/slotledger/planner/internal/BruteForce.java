@@ -17,7 +17,7 @@ import slotledger.model.verdict.Reason;
 import slotledger.model.verdict.Verdict;
 import slotledger.model.verdict.Weight;
 import slotledger.planner.PlanRequest;
-import slotledger.planner.internal.choice.Targets;
+import slotledger.planner.Targets;
 import slotledger.rules.MemoryRules;
 import slotledger.rules.Setup;
 

@@ -9,6 +9,7 @@ import slotledger.model.trade.Target;
 import slotledger.model.unit.Rate;
 import slotledger.model.verdict.Operation;
 import slotledger.model.verdict.Weight;
+import slotledger.planner.Targets;
 
 /**
  * Lists the populations of a class that the rules allow, that reach the target, and that no other one beats: it takes

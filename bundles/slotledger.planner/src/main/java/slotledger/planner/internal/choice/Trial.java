@@ -9,6 +9,7 @@ import slotledger.model.machine.Population;
 import slotledger.model.module.ModuleKind;
 import slotledger.model.trade.Target;
 import slotledger.model.verdict.Weight;
+import slotledger.planner.Targets;
 
 /** Tries populations for a machine that could not be helped, with kinds that might fit among them. */
 public final class Trial {

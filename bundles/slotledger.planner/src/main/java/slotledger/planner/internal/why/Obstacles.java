@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import slotledger.model.plan.Obstacle;
+import slotledger.planner.Targets;
 import slotledger.planner.internal.choice.MachineClass;
 import slotledger.planner.internal.choice.Options;
-import slotledger.planner.internal.choice.Targets;
 
 /** Says why the machines of a class are not on target, and what would change it. */
 public final class Obstacles {

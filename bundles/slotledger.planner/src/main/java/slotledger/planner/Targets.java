@@ -1,4 +1,4 @@
-package slotledger.planner.internal.choice;
+package slotledger.planner;
 
 import java.util.ArrayList;
 import java.util.List;
