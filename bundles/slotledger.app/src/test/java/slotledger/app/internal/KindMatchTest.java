@@ -5,8 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import slotledger.model.machine.Filler;
 import slotledger.model.machine.SlotContent;
+import slotledger.model.module.Filler;
 import slotledger.model.module.Form;
 import slotledger.model.module.Generation;
 import slotledger.model.module.ModuleKind;

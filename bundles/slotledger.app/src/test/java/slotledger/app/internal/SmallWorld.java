@@ -9,6 +9,7 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeMap;
 import slotledger.catalog.ResolvedFleet;
+import slotledger.model.board.Banks;
 import slotledger.model.board.Board;
 import slotledger.model.board.BoardForm;
 import slotledger.model.board.BoardId;
@@ -16,6 +17,7 @@ import slotledger.model.board.Channel;
 import slotledger.model.board.EccOutcome;
 import slotledger.model.board.Fill;
 import slotledger.model.board.Interleave;
+import slotledger.model.board.Redundancy;
 import slotledger.model.board.Slot;
 import slotledger.model.board.SlotUse;
 import slotledger.model.board.Takes;
@@ -66,7 +68,7 @@ final class SmallWorld {
 
     Machine machine(String tag, String population) {
         return new Machine(new AssetTag(tag), "", new Whereabouts("", ""), "", "lab", board.id(), 1, Optional.empty(),
-                Optional.empty(), population(population), Place.NOWHERE);
+                Optional.empty(), Redundancy.NONE, population(population), Place.NOWHERE);
     }
 
     MachinePlan plan(String tag, String before, String after) {
@@ -92,7 +94,7 @@ final class SmallWorld {
 
     private static Operation runs(String population) {
         Capacity total = population(population).total();
-        return new Operation(total, total, new ChannelMode(1, total, Capacity.NONE), Optional.empty(), "",
+        return new Operation(total, total, total, new ChannelMode(1, total, Capacity.NONE), Optional.empty(), "",
                 Bandwidth.NONE, false);
     }
 
@@ -114,10 +116,11 @@ final class SmallWorld {
         Takes takes = new Takes(Set.of(), Generation.DDR4, Set.of(Form.DIMM), Set.of(Buffering.UNBUFFERED),
                 EccOutcome.IGNORED, Set.of(Voltage.ofMillivolts(1200)), Set.of(), Optional.empty(),
                 Optional.of(Capacity.ofGiB(16)), Set.of(), Optional.empty(), Optional.empty(), OptionalInt.empty(),
-                OptionalInt.empty());
+                OptionalInt.empty(), OptionalInt.empty(), Optional.empty(), Optional.empty());
         return new Board(new BoardId("small"), "Small", "One", List.of(), BoardForm.DESKTOP, 1, List.of(),
                 List.of(new Channel("A", 1), new Channel("B", 1)),
-                List.of(slot("S1", "A", 0), slot("S2", "B", 1)), List.of(takes), Optional.empty(), Fill.ANY,
+                List.of(slot("S1", "A", 0), slot("S2", "B", 1)), List.of(takes), Optional.empty(), Optional.empty(),
+                Fill.ANY, Banks.NONE, List.of(),
                 Interleave.FLEXIBLE, List.of(), List.of(), Source.of(Ground.MEMORY), Map.of());
     }
 

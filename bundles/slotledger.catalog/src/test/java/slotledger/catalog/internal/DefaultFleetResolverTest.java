@@ -139,7 +139,7 @@ class DefaultFleetResolverTest {
     private static Tagged machine(Names names, List<ObservedSlot> slots, int total, int slotCount) {
         return tag -> new ObservedMachine(new AssetTag(tag), "", names.maker(), names.model(), new Whereabouts("", ""),
                 "", "", "", slotCount % 3 == 0 ? "Corvid 5 8400" : "",
-                slotCount == 7 ? OptionalInt.of(2) : OptionalInt.empty(),
+                slotCount == 7 ? OptionalInt.of(2) : OptionalInt.empty(), "",
                 slotCount == 0 ? OptionalInt.empty() : OptionalInt.of(slotCount),
                 total == 0 ? Optional.empty() : Optional.of(Capacity.ofGiB(total)), slots, Place.ofRow("f.csv", "", 2));
     }

@@ -13,6 +13,7 @@ import slotledger.app.Project;
 import slotledger.app.Survey;
 import slotledger.app.Trial;
 import slotledger.model.board.BoardId;
+import slotledger.model.board.Redundancy;
 import slotledger.model.finding.Finding;
 import slotledger.model.finding.Severity;
 import slotledger.model.machine.AssetTag;
@@ -157,8 +158,10 @@ final class FakeDesk implements FleetDesk {
     private static MachinePlan opened() {
         SlotContent module = SlotContent.of(ModuleKind.ofCapacity(Capacity.ofGiB(8)));
         Machine machine = new Machine(new AssetTag("A1"), "", new Whereabouts("", ""), "", "lab", new BoardId("b"), 1,
-                Optional.empty(), Optional.empty(), new Population(Map.of("S1", SlotContent.EMPTY)), Place.NOWHERE);
-        Operation none = new Operation(Capacity.NONE, Capacity.NONE, new ChannelMode(0, Capacity.NONE, Capacity.NONE),
+                Optional.empty(), Optional.empty(), Redundancy.NONE, new Population(Map.of("S1", SlotContent.EMPTY)),
+                Place.NOWHERE);
+        Operation none = new Operation(Capacity.NONE, Capacity.NONE, Capacity.NONE, new ChannelMode(0, Capacity.NONE,
+                Capacity.NONE),
                 Optional.empty(), "", Bandwidth.NONE, false);
         Move move = new Move(module, new Station.OnShelf(), new Station.InSlot(machine.tag(), "S1"));
         return new MachinePlan(machine, Optional.empty(), new Population(Map.of("S1", module)), Outcome.REACHES_TARGET,

@@ -68,7 +68,7 @@ public final class FakeDesk implements FleetDesk {
     @Override
     public Verdict judge(Survey survey, Machine machine, Population population) {
         Reason reason = new Reason("made-up", Weight.CAUTION, "The socket next to the cooler is hard to reach.",
-                List.of(), Source.of(Ground.PERSON), "Take the cooler's fan off first.", List.of());
+                List.of(), Source.of(Ground.PERSON), "Take the cooler's fan off first.", List.of(), Optional.empty());
         return new Verdict(Weight.CAUTION, operation(population), List.of(reason));
     }
 
@@ -115,7 +115,8 @@ public final class FakeDesk implements FleetDesk {
 
     private static Operation operation(Population population) {
         Capacity total = population.total();
-        return new Operation(total, total, new ChannelMode(1, total, Capacity.NONE), Optional.of(Rate.of(2666)), "",
+        return new Operation(total, total, total, new ChannelMode(1, total, Capacity.NONE),
+                Optional.of(Rate.of(2666)), "",
                 Bandwidth.NONE, false);
     }
 

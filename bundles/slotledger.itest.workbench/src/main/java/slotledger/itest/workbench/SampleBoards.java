@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import slotledger.model.board.Banks;
 import slotledger.model.board.Board;
 import slotledger.model.board.BoardForm;
 import slotledger.model.board.BoardId;
@@ -51,9 +52,11 @@ final class SampleBoards {
         slots.stream().map(Slot::channel).distinct().forEach(name -> channels.add(new Channel(name, 1)));
         Takes way = new Takes(Set.of(), Generation.DDR4, Set.of(takes), Set.of(), EccOutcome.UNKNOWN, Set.of(),
                 Set.of(), Optional.empty(), Optional.of(Capacity.ofGiB(16)), Set.of(), Optional.empty(),
-                Optional.empty(), OptionalInt.empty(), OptionalInt.empty());
+                Optional.empty(), OptionalInt.empty(), OptionalInt.empty(), OptionalInt.empty(), Optional.empty(),
+                Optional.empty());
         return new Board(new BoardId(id), maker, model, List.of(), form, 1, List.of(), channels, slots, List.of(way),
-                Optional.of(Capacity.ofGiB(64)), Fill.ANY, Interleave.FLEXIBLE, List.of(), List.of(),
+                Optional.of(Capacity.ofGiB(64)), Optional.empty(), Fill.ANY, Banks.NONE, List.of(),
+                Interleave.FLEXIBLE, List.of(), List.of(),
                 Source.document("Tarn " + model + " board manual", "page 17"), Map.of());
     }
 }

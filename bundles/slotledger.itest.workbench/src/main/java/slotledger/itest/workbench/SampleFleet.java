@@ -11,6 +11,7 @@ import java.util.OptionalInt;
 import slotledger.app.Project;
 import slotledger.app.Survey;
 import slotledger.model.board.Board;
+import slotledger.model.board.Redundancy;
 import slotledger.model.finding.Finding;
 import slotledger.model.finding.Severity;
 import slotledger.model.machine.AssetTag;
@@ -67,13 +68,13 @@ final class SampleFleet {
 
     private static Machine machine(String tag, String site, String room, Board board, Population now, int row) {
         return new Machine(new AssetTag(tag), "S" + row, new Whereabouts(site, room), "IT", "teaching", board.id(), 1,
-                Optional.empty(), Optional.empty(), now, Place.ofRow(FILE, "Machines", row + 2));
+                Optional.empty(), Optional.empty(), Redundancy.NONE, now, Place.ofRow(FILE, "Machines", row + 2));
     }
 
     private static ObservedMachine unresolved() {
         Place place = Place.ofRow(FILE, "Machines", DESKTOPS + NOTEBOOKS + 2);
         return new ObservedMachine(UNRESOLVED, "", "Tarn", "4200?", new Whereabouts("North", "Store"), "IT", "teaching",
-                "", "", OptionalInt.empty(), OptionalInt.of(2), Optional.of(Capacity.ofGiB(2)),
+                "", "", OptionalInt.empty(), "", OptionalInt.of(2), Optional.of(Capacity.ofGiB(2)),
                 List.of(new ObservedSlot(Optional.of("DIMM1"), SlotContent.of(SampleBoards.kind(2, Form.DIMM)), "", "",
                         place)), place);
     }

@@ -24,7 +24,10 @@ import slotledger.model.unit.Capacity;
  * @param slots            all slots, in the document's order, soldered memory among them
  * @param takes            allowed ways of filling, at least one
  * @param largestTotal     most memory the document allows in all
+ * @param addressable      most memory the chipset addresses; what is above is installed but not seen
  * @param fill             which slots come first
+ * @param banks            sockets that are filled together
+ * @param redundancies     terms of the ways of keeping memory back, one each
  * @param interleave       what becomes of unequal channels
  * @param rateLimits       printed limits of the rate
  * @param notes            for the technician: how to reach the slots, what to look out for
@@ -43,7 +46,10 @@ public record Board(
         List<Slot> slots,
         List<Takes> takes,
         Optional<Capacity> largestTotal,
+        Optional<Capacity> addressable,
         Fill fill,
+        Banks banks,
+        List<RedundancyTerms> redundancies,
         Interleave interleave,
         List<RateLimit> rateLimits,
         List<String> notes,
@@ -61,7 +67,10 @@ public record Board(
         slots = List.copyOf(slots);
         takes = List.copyOf(takes);
         Objects.requireNonNull(largestTotal, "largestTotal");
+        Objects.requireNonNull(addressable, "addressable");
         Objects.requireNonNull(fill, "fill");
+        Objects.requireNonNull(banks, "banks");
+        redundancies = List.copyOf(redundancies);
         Objects.requireNonNull(interleave, "interleave");
         rateLimits = List.copyOf(rateLimits);
         notes = List.copyOf(notes);
@@ -75,6 +84,12 @@ public record Board(
             throw new IllegalArgumentException("The board %s must have slots and say what they take.".formatted(id));
         }
         checkNames(id, channels, slots, takes, fill);
+        Set<String> labels = slots.stream().map(Slot::label).collect(Collectors.toSet());
+        banks.list().forEach(bank -> checkLabels(id, labels, "bank " + bank.name(), bank.slots()));
+        for (RedundancyTerms terms : redundancies) {
+            String where = "sets for " + terms.redundancy().text() + " memory";
+            terms.sets().forEach(set -> checkLabels(id, labels, where, set.slots()));
+        }
     }
 
     private static void checkNames(
@@ -136,6 +151,11 @@ public record Board(
                 .filter(channel -> channel.name().equals(name))
                 .findFirst()
                 .orElseThrow(() -> new IllegalArgumentException("The board %s has no channel %s.".formatted(id, name)));
+    }
+
+    /** What the board asks for where memory is kept back so; empty where its document doesn't know that. */
+    public Optional<RedundancyTerms> terms(Redundancy redundancy) {
+        return redundancies.stream().filter(terms -> terms.redundancy() == redundancy).findFirst();
     }
 
     /** The sockets, in the document's order. */

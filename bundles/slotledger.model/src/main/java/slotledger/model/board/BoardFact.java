@@ -19,5 +19,11 @@ public enum BoardFact {
     RATES,
     SOLDERED,
     PROCESSORS,
-    ACCESS
+    ACCESS,
+    BANKS,
+    ADDRESSABLE,
+    REDUNDANCY,
+    ACCESS_TIME,
+    CONTACTS,
+    STACK
 }

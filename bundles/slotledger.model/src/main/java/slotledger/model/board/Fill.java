@@ -2,6 +2,8 @@ package slotledger.model.board;
 
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
+import slotledger.model.module.Filler;
 
 /**
  * Which slots come first. A printed table overrides the order for the counts it names.
@@ -12,18 +14,22 @@ import java.util.Objects;
  * @param tableOnly    only the counts in the table are allowed
  * @param setSize      modules come in sets of this many identical ones (1 = singly, 2 = pairs)
  * @param largestFirst larger modules go into the slots that come first in the order
+ * @param ranksFirst   modules with more ranks go into the slots that come first in the order
+ * @param blank        what an empty socket must hold; empty means nothing
  */
 public record Fill(
         List<String> order, List<FillRow> table, Binding binding, boolean tableOnly, int setSize,
-        boolean largestFirst) {
+        boolean largestFirst, boolean ranksFirst, Optional<Filler> blank) {
 
     /** No document says anything about an order. */
-    public static final Fill ANY = new Fill(List.of(), List.of(), Binding.RECOMMENDED, false, 1, false);
+    public static final Fill ANY = new Fill(List.of(), List.of(), Binding.RECOMMENDED, false, 1, false,
+            false, Optional.empty());
 
     public Fill {
         order = List.copyOf(order);
         table = List.copyOf(table);
         Objects.requireNonNull(binding, "binding");
+        Objects.requireNonNull(blank, "blank");
         if (setSize < 1) {
             throw new IllegalArgumentException("The set size (%d) must be at least 1.".formatted(setSize));
         }

@@ -7,8 +7,10 @@ import java.util.Set;
 import slotledger.model.module.Buffering;
 import slotledger.model.module.ChipSize;
 import slotledger.model.module.ChipWidth;
+import slotledger.model.module.ContactMetal;
 import slotledger.model.module.Form;
 import slotledger.model.module.Generation;
+import slotledger.model.unit.AccessTime;
 import slotledger.model.unit.Capacity;
 import slotledger.model.unit.Rate;
 import slotledger.model.unit.Voltage;
@@ -32,6 +34,9 @@ import slotledger.model.unit.Voltage;
  * @param largestChip      largest chip the controller knows
  * @param moduleRanks      most ranks of one module
  * @param channelRanks     most ranks in one channel
+ * @param tallestStack     most dies stacked in a chip; 1 means none may be stacked
+ * @param slowest          slowest access time allowed
+ * @param contacts         metal of the sockets' contacts
  */
 public record Takes(
         Set<String> slots,
@@ -47,7 +52,10 @@ public record Takes(
         Optional<ChipSize> smallestChip,
         Optional<ChipSize> largestChip,
         OptionalInt moduleRanks,
-        OptionalInt channelRanks) {
+        OptionalInt channelRanks,
+        OptionalInt tallestStack,
+        Optional<AccessTime> slowest,
+        Optional<ContactMetal> contacts) {
 
     public Takes {
         slots = Set.copyOf(slots);
@@ -64,6 +72,9 @@ public record Takes(
         Objects.requireNonNull(largestChip, "largestChip");
         Objects.requireNonNull(moduleRanks, "moduleRanks");
         Objects.requireNonNull(channelRanks, "channelRanks");
+        Objects.requireNonNull(tallestStack, "tallestStack");
+        Objects.requireNonNull(slowest, "slowest");
+        Objects.requireNonNull(contacts, "contacts");
         if (forms.isEmpty()) {
             throw new IllegalArgumentException("The forms a board takes must name at least one.");
         }

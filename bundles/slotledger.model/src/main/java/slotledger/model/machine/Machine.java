@@ -3,6 +3,7 @@ package slotledger.model.machine;
 import java.util.Objects;
 import java.util.Optional;
 import slotledger.model.board.BoardId;
+import slotledger.model.board.Redundancy;
 import slotledger.model.source.Place;
 
 /**
@@ -17,6 +18,7 @@ import slotledger.model.source.Place;
  * @param processors      how many processors are installed
  * @param processor       which processor, by the board's name for it; empty means unknown
  * @param operatingSystem as the inventory names it; empty means unknown
+ * @param redundancy      whether memory is kept back against errors
  * @param population      what is in its slots now
  * @param place           where in the inventory it stands
  */
@@ -30,6 +32,7 @@ public record Machine(
         int processors,
         Optional<String> processor,
         Optional<String> operatingSystem,
+        Redundancy redundancy,
         Population population,
         Place place) {
 
@@ -42,6 +45,7 @@ public record Machine(
         Objects.requireNonNull(board, "board");
         Objects.requireNonNull(processor, "processor");
         Objects.requireNonNull(operatingSystem, "operatingSystem");
+        Objects.requireNonNull(redundancy, "redundancy");
         Objects.requireNonNull(population, "population");
         Objects.requireNonNull(place, "place");
         if (processors < 1) {

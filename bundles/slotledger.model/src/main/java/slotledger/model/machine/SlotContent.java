@@ -2,7 +2,9 @@ package slotledger.model.machine;
 
 import java.util.Objects;
 import java.util.Optional;
+import slotledger.model.module.Filler;
 import slotledger.model.module.ModuleKind;
+import slotledger.model.module.Piece;
 import slotledger.model.unit.Capacity;
 
 /** What is in one slot. */
@@ -15,9 +17,24 @@ public sealed interface SlotContent {
         return new Holds(kind);
     }
 
+    static SlotContent of(Piece piece) {
+        if (piece instanceof ModuleKind kind) {
+            return new Holds(kind);
+        }
+        return new Filled((Filler) piece);
+    }
+
     /** The module in the slot, where there is one that could be read. */
     default Optional<ModuleKind> module() {
         return this instanceof Holds holds ? Optional.of(holds.kind()) : Optional.empty();
+    }
+
+    /** The module or filler in the slot; empty for an empty slot and for what could not be read. */
+    default Optional<Piece> piece() {
+        if (this instanceof Filled filled) {
+            return Optional.of(filled.filler());
+        }
+        return module().map(Piece.class::cast);
     }
 
     default boolean isEmpty() {

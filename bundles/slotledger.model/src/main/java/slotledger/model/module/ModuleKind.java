@@ -5,6 +5,8 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Consumer;
+import slotledger.model.unit.AccessTime;
 import slotledger.model.unit.Capacity;
 import slotledger.model.unit.Rate;
 import slotledger.model.unit.Voltage;
@@ -18,12 +20,16 @@ import slotledger.model.unit.Voltage;
  * @param capacity   what the module holds, without check bits; more than none
  * @param ranks      sides the board selects one at a time (package ranks)
  * @param chipWidth  data bits a chip
- * @param chipSize   capacity of one chip
+ * @param chipSize   capacity of one chip; of one die where dies are stacked
+ * @param stack      dies a chip that are stacked behind one load (3DS); 1 for plain chips
  * @param errorCheck parity or ECC bits
+ * @param checkBits  check bits beside each data word: 8 for 64 bits, 4 or 8 for each half channel of DDR5
  * @param buffering  unbuffered, registered, load-reduced, fully buffered
  * @param rate       the highest rate the module is rated for
  * @param casLatency CAS latency in clock cycles at that rate
  * @param voltages   supply voltages the module works at; empty means unknown
+ * @param accessTime grade of a SIMM
+ * @param contacts   metal of the contacts
  */
 public record ModuleKind(
         Optional<Generation> generation,
@@ -32,11 +38,16 @@ public record ModuleKind(
         OptionalInt ranks,
         Optional<ChipWidth> chipWidth,
         Optional<ChipSize> chipSize,
+        OptionalInt stack,
         Optional<ErrorCheck> errorCheck,
+        OptionalInt checkBits,
         Optional<Buffering> buffering,
         Optional<Rate> rate,
         OptionalInt casLatency,
-        Set<Voltage> voltages) {
+        Set<Voltage> voltages,
+        Optional<AccessTime> accessTime,
+        Optional<ContactMetal> contacts)
+        implements Piece {
 
     public ModuleKind {
         Objects.requireNonNull(generation, "generation");
@@ -44,34 +55,33 @@ public record ModuleKind(
         Objects.requireNonNull(ranks, "ranks");
         Objects.requireNonNull(chipWidth, "chipWidth");
         Objects.requireNonNull(chipSize, "chipSize");
+        Objects.requireNonNull(stack, "stack");
         Objects.requireNonNull(errorCheck, "errorCheck");
+        Objects.requireNonNull(checkBits, "checkBits");
         Objects.requireNonNull(buffering, "buffering");
         Objects.requireNonNull(rate, "rate");
         Objects.requireNonNull(casLatency, "casLatency");
         voltages = Set.copyOf(voltages);
+        Objects.requireNonNull(accessTime, "accessTime");
+        Objects.requireNonNull(contacts, "contacts");
         if (capacity.isNone()) {
             throw new IllegalArgumentException(
                     "The capacity of a module must be more than none. Maybe the slot is empty.");
         }
-        if (ranks.isPresent() && ranks.getAsInt() < 1) {
-            throw new IllegalArgumentException("The ranks (%d) must be at least 1.".formatted(ranks.getAsInt()));
+        checkCount("ranks", ranks);
+        checkCount("dies of a stack", stack);
+        checkCount("check bits", checkBits);
+    }
+
+    private static void checkCount(String what, OptionalInt count) {
+        if (count.isPresent() && count.getAsInt() < 1) {
+            throw new IllegalArgumentException("The %s (%d) must be at least 1.".formatted(what, count.getAsInt()));
         }
     }
 
     /** A kind of which only the capacity is known. */
     public static ModuleKind ofCapacity(Capacity capacity) {
-        return new ModuleKind(
-                Optional.empty(),
-                Optional.empty(),
-                capacity,
-                OptionalInt.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                OptionalInt.empty(),
-                Set.of());
+        return new Draft(capacity).kind();
     }
 
     public static ModuleKind of(Generation generation, Form form, Capacity capacity) {
@@ -79,53 +89,65 @@ public record ModuleKind(
     }
 
     public ModuleKind with(Generation known) {
-        return new ModuleKind(Optional.of(known), form, capacity, ranks, chipWidth, chipSize, errorCheck, buffering,
-                rate, casLatency, voltages);
+        return change(draft -> draft.generation = Optional.of(known));
     }
 
     public ModuleKind with(Form known) {
-        return new ModuleKind(generation, Optional.of(known), capacity, ranks, chipWidth, chipSize, errorCheck,
-                buffering, rate, casLatency, voltages);
+        return change(draft -> draft.form = Optional.of(known));
     }
 
     public ModuleKind withRanks(int known) {
-        return new ModuleKind(generation, form, capacity, OptionalInt.of(known), chipWidth, chipSize, errorCheck,
-                buffering, rate, casLatency, voltages);
+        return change(draft -> draft.ranks = OptionalInt.of(known));
     }
 
     public ModuleKind with(ChipWidth known) {
-        return new ModuleKind(generation, form, capacity, ranks, Optional.of(known), chipSize, errorCheck, buffering,
-                rate, casLatency, voltages);
+        return change(draft -> draft.chipWidth = Optional.of(known));
     }
 
     public ModuleKind with(ChipSize known) {
-        return new ModuleKind(generation, form, capacity, ranks, chipWidth, Optional.of(known), errorCheck, buffering,
-                rate, casLatency, voltages);
+        return change(draft -> draft.chipSize = Optional.of(known));
+    }
+
+    public ModuleKind withStack(int known) {
+        return change(draft -> draft.stack = OptionalInt.of(known));
     }
 
     public ModuleKind with(ErrorCheck known) {
-        return new ModuleKind(generation, form, capacity, ranks, chipWidth, chipSize, Optional.of(known), buffering,
-                rate, casLatency, voltages);
+        return change(draft -> draft.errorCheck = Optional.of(known));
+    }
+
+    public ModuleKind withCheckBits(int known) {
+        return change(draft -> draft.checkBits = OptionalInt.of(known));
     }
 
     public ModuleKind with(Buffering known) {
-        return new ModuleKind(generation, form, capacity, ranks, chipWidth, chipSize, errorCheck, Optional.of(known),
-                rate, casLatency, voltages);
+        return change(draft -> draft.buffering = Optional.of(known));
     }
 
     public ModuleKind with(Rate known) {
-        return new ModuleKind(generation, form, capacity, ranks, chipWidth, chipSize, errorCheck, buffering,
-                Optional.of(known), casLatency, voltages);
+        return change(draft -> draft.rate = Optional.of(known));
     }
 
     public ModuleKind withCasLatency(int known) {
-        return new ModuleKind(generation, form, capacity, ranks, chipWidth, chipSize, errorCheck, buffering, rate,
-                OptionalInt.of(known), voltages);
+        return change(draft -> draft.casLatency = OptionalInt.of(known));
     }
 
     public ModuleKind with(Voltage... known) {
-        return new ModuleKind(generation, form, capacity, ranks, chipWidth, chipSize, errorCheck, buffering, rate,
-                casLatency, Set.of(known));
+        return change(draft -> draft.voltages = Set.of(known));
+    }
+
+    public ModuleKind with(AccessTime known) {
+        return change(draft -> draft.accessTime = Optional.of(known));
+    }
+
+    public ModuleKind with(ContactMetal known) {
+        return change(draft -> draft.contacts = Optional.of(known));
+    }
+
+    private ModuleKind change(Consumer<Draft> change) {
+        Draft draft = new Draft(this);
+        change.accept(draft);
+        return draft.kind();
     }
 
     /**
@@ -142,18 +164,69 @@ public record ModuleKind(
                 + chipWidth.map(ChipWidth::text).orElse("");
         append(line, organisation);
         chipSize.ifPresent(known -> append(line, known + " chips"));
+        stack.ifPresent(dies -> append(line, dies == 1 ? "" : dies + " dies stacked"));
         errorCheck.ifPresent(known -> append(line, known.text()));
+        checkBits.ifPresent(bits -> append(line, bits + " check bits"));
         buffering.ifPresent(known -> append(line, known.text()));
+        accessTime.ifPresent(known -> append(line, known.toString()));
         casLatency.ifPresent(known -> append(line, "CL" + known));
         if (!voltages.isEmpty()) {
             append(line, String.join("/", new TreeSet<>(voltages).stream().map(Voltage::toString).toList()));
         }
+        contacts.ifPresent(known -> append(line, known.text() + " contacts"));
         return line.toString();
     }
 
     private static void append(StringBuilder line, String part) {
         if (!part.isEmpty()) {
             line.append(", ").append(part);
+        }
+    }
+
+    /** The components while one of them changes. */
+    private static final class Draft {
+
+        private Optional<Generation> generation = Optional.empty();
+        private Optional<Form> form = Optional.empty();
+        private final Capacity capacity;
+        private OptionalInt ranks = OptionalInt.empty();
+        private Optional<ChipWidth> chipWidth = Optional.empty();
+        private Optional<ChipSize> chipSize = Optional.empty();
+        private OptionalInt stack = OptionalInt.empty();
+        private Optional<ErrorCheck> errorCheck = Optional.empty();
+        private OptionalInt checkBits = OptionalInt.empty();
+        private Optional<Buffering> buffering = Optional.empty();
+        private Optional<Rate> rate = Optional.empty();
+        private OptionalInt casLatency = OptionalInt.empty();
+        private Set<Voltage> voltages = Set.of();
+        private Optional<AccessTime> accessTime = Optional.empty();
+        private Optional<ContactMetal> contacts = Optional.empty();
+
+        private Draft(Capacity capacity) {
+            this.capacity = capacity;
+        }
+
+        private Draft(ModuleKind kind) {
+            generation = kind.generation;
+            form = kind.form;
+            capacity = kind.capacity;
+            ranks = kind.ranks;
+            chipWidth = kind.chipWidth;
+            chipSize = kind.chipSize;
+            stack = kind.stack;
+            errorCheck = kind.errorCheck;
+            checkBits = kind.checkBits;
+            buffering = kind.buffering;
+            rate = kind.rate;
+            casLatency = kind.casLatency;
+            voltages = kind.voltages;
+            accessTime = kind.accessTime;
+            contacts = kind.contacts;
+        }
+
+        private ModuleKind kind() {
+            return new ModuleKind(generation, form, capacity, ranks, chipWidth, chipSize, stack, errorCheck, checkBits,
+                    buffering, rate, casLatency, voltages, accessTime, contacts);
         }
     }
 }

@@ -22,6 +22,7 @@ import slotledger.model.unit.Capacity;
  * @param operatingSystem as written
  * @param processor       as written
  * @param processors      how many processors
+ * @param redundancy      whether memory is mirrored or kept as spare, as written
  * @param slotCount       how many slots the inventory says there are
  * @param total           total memory the inventory says is installed
  * @param slots           what is said of single slots, in the inventory's order
@@ -38,6 +39,7 @@ public record ObservedMachine(
         String operatingSystem,
         String processor,
         OptionalInt processors,
+        String redundancy,
         OptionalInt slotCount,
         Optional<Capacity> total,
         List<ObservedSlot> slots,
@@ -54,6 +56,7 @@ public record ObservedMachine(
         Objects.requireNonNull(operatingSystem, "operatingSystem");
         Objects.requireNonNull(processor, "processor");
         Objects.requireNonNull(processors, "processors");
+        Objects.requireNonNull(redundancy, "redundancy");
         Objects.requireNonNull(slotCount, "slotCount");
         Objects.requireNonNull(total, "total");
         slots = List.copyOf(slots);

@@ -3,7 +3,7 @@ package slotledger.model.trade;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import slotledger.model.machine.Filler;
+import slotledger.model.module.Filler;
 import slotledger.model.module.ModuleKind;
 
 /**

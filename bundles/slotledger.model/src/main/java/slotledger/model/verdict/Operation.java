@@ -10,8 +10,9 @@ import slotledger.model.unit.Rate;
  * How a population runs.
  *
  * @param installed all memory in the slots
- * @param usable    what the firmware, processor and operating system let be used, where a limit is known;
- *                  else as installed. A share kept by hardware is not counted.
+ * @param addressable what processor and chipset address of it, where a limit is known; else as installed
+ * @param usable    what is left of that once mirroring or sparing and the operating system took their part. A share
+ *                  kept by hardware is not counted.
  * @param mode      how the channels run together
  * @param rate      the rate everything runs at; empty means unknown
  * @param rateWhy   what set the rate, one sentence; may be empty
@@ -20,6 +21,7 @@ import slotledger.model.unit.Rate;
  */
 public record Operation(
         Capacity installed,
+        Capacity addressable,
         Capacity usable,
         ChannelMode mode,
         Optional<Rate> rate,
@@ -29,6 +31,7 @@ public record Operation(
 
     public Operation {
         Objects.requireNonNull(installed, "installed");
+        Objects.requireNonNull(addressable, "addressable");
         Objects.requireNonNull(usable, "usable");
         Objects.requireNonNull(mode, "mode");
         Objects.requireNonNull(rate, "rate");

@@ -2,6 +2,7 @@ package slotledger.model.verdict;
 
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import slotledger.model.source.Source;
 
 /**
@@ -14,6 +15,7 @@ import slotledger.model.source.Source;
  * @param source   who says so
  * @param remedy   what to do, or how to find the missing fact; may be empty
  * @param because  finer reasons
+ * @param missing  the fact nobody knows, where the weight is unknown
  */
 public record Reason(
         String rule,
@@ -22,7 +24,8 @@ public record Reason(
         List<String> slots,
         Source source,
         String remedy,
-        List<Reason> because) {
+        List<Reason> because,
+        Optional<MissingFact> missing) {
 
     public Reason {
         Objects.requireNonNull(weight, "weight");
@@ -30,6 +33,7 @@ public record Reason(
         Objects.requireNonNull(source, "source");
         Objects.requireNonNull(remedy, "remedy");
         because = List.copyOf(because);
+        Objects.requireNonNull(missing, "missing");
         if (rule.isBlank() || sentence.isBlank()) {
             throw new IllegalArgumentException(
                     "The reason (%s) must name its rule and say a sentence.".formatted(rule));

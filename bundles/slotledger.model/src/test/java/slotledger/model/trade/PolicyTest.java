@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import slotledger.model.board.BoardId;
+import slotledger.model.board.Redundancy;
 import slotledger.model.machine.AssetTag;
 import slotledger.model.machine.Machine;
 import slotledger.model.machine.Population;
@@ -57,7 +58,7 @@ class PolicyTest {
 
     private static Machine machine(String tag, String room, String role) {
         return new Machine(new AssetTag(tag), "", new Whereabouts("North", room), "", role, new BoardId("b"), 1,
-                Optional.empty(), Optional.empty(), new Population(Map.of()), Place.NOWHERE);
+                Optional.empty(), Optional.empty(), Redundancy.NONE, new Population(Map.of()), Place.NOWHERE);
     }
 
     private static Policy policy(List<Target> targets, Policy.LeaveAlone leaveAlone) {

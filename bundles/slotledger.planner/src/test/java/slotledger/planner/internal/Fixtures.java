@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import slotledger.model.board.Banks;
 import slotledger.model.board.Binding;
 import slotledger.model.board.Board;
 import slotledger.model.board.BoardForm;
@@ -17,6 +18,7 @@ import slotledger.model.board.Channel;
 import slotledger.model.board.EccOutcome;
 import slotledger.model.board.Fill;
 import slotledger.model.board.Interleave;
+import slotledger.model.board.Redundancy;
 import slotledger.model.board.Slot;
 import slotledger.model.board.SlotUse;
 import slotledger.model.board.Takes;
@@ -95,11 +97,13 @@ final class Fixtures {
         }
         Takes takes = new Takes(Set.of(), Generation.DDR4, Set.of(Form.DIMM), Set.of(), EccOutcome.UNKNOWN, Set.of(),
                 Set.of(), Optional.empty(), Optional.of(Capacity.ofGiB(largestModule)), Set.of(), Optional.empty(),
-                Optional.empty(), OptionalInt.empty(), OptionalInt.empty());
+                Optional.empty(), OptionalInt.empty(), OptionalInt.empty(), OptionalInt.empty(), Optional.empty(),
+                Optional.empty());
         Board board = new Board(new BoardId(id), "Orrin", id, List.of(), BoardForm.DESKTOP, 1, List.of(),
                 List.of(new Channel("A", 1), new Channel("B", 1)), made, List.of(takes),
-                Optional.of(Capacity.ofGiB(largestTotal)),
-                new Fill(order, List.of(), Binding.RECOMMENDED, false, setSize, false), Interleave.FLEXIBLE, List.of(),
+                Optional.of(Capacity.ofGiB(largestTotal)), Optional.empty(),
+                new Fill(order, List.of(), Binding.RECOMMENDED, false, setSize, false, false, Optional.empty()),
+                Banks.NONE, List.of(), Interleave.FLEXIBLE, List.of(),
                 List.of(), Source.of(Ground.MEMORY), Map.of());
         boards.put(board.id(), board);
         return board;
@@ -108,10 +112,12 @@ final class Fixtures {
     /** A board of four slots whose second slots come first, as on many desktops. */
     Board secondSlotsFirst(String id) {
         Board plain = board(id, 4, 8, 32, 1);
-        Fill fill = new Fill(List.of("A2", "B2", "A1", "B1"), List.of(), Binding.RECOMMENDED, false, 1, false);
+        Fill fill = new Fill(List.of("A2", "B2", "A1", "B1"), List.of(), Binding.RECOMMENDED, false, 1, false, false,
+                Optional.empty());
         Board board = new Board(plain.id(), plain.maker(), plain.model(), plain.aliases(), plain.form(),
                 plain.processorSockets(), plain.processors(), plain.channels(), plain.slots(), plain.takes(),
-                plain.largestTotal(), fill, plain.interleave(), plain.rateLimits(), plain.notes(), plain.source(),
+                plain.largestTotal(), Optional.empty(), fill, Banks.NONE, List.of(), plain.interleave(),
+                plain.rateLimits(), plain.notes(), plain.source(),
                 plain.sources());
         boards.put(board.id(), board);
         return board;
@@ -131,7 +137,7 @@ final class Fixtures {
         }
         Machine machine = new Machine(new AssetTag(tag), "", new Whereabouts("Main", "Room " + tag.charAt(0)),
                 costCentre,
-                role, board.id(), 1, Optional.empty(), Optional.empty(), population, Place.NOWHERE);
+                role, board.id(), 1, Optional.empty(), Optional.empty(), Redundancy.NONE, population, Place.NOWHERE);
         machines.add(machine);
         return machine;
     }

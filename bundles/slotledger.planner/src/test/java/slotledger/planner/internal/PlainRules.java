@@ -52,7 +52,7 @@ final class PlainRules implements MemoryRules {
         long together = channels.values().stream().mapToLong(Long::longValue).min().orElse(0) * channels.size();
         Capacity all = Capacity.ofKiB(total);
         ChannelMode mode = new ChannelMode(channels.size(), Capacity.ofKiB(together), Capacity.ofKiB(total - together));
-        return new Operation(all, all, mode, rate, "", new Bandwidth(0), false);
+        return new Operation(all, all, all, mode, rate, "", new Bandwidth(0), false);
     }
 
     @Override
@@ -84,18 +84,18 @@ final class PlainRules implements MemoryRules {
         Capacity total = setup.population().total();
         if (!board.largestTotal().orElse(total).atLeast(total)) {
             reasons.add(new Reason("total", Weight.BLOCKS, total + " is more than the board takes", List.of(),
-                    Source.of(Ground.PRACTICE), "", List.of()));
+                    Source.of(Ground.PRACTICE), "", List.of(), Optional.empty()));
         }
         if (!modules.isEmpty() && modules.size() % board.fill().setSize() != 0) {
             reasons.add(new Reason("sets", Weight.BLOCKS, "modules come in sets", List.of(),
-                    Source.of(Ground.PRACTICE), "", List.of()));
+                    Source.of(Ground.PRACTICE), "", List.of(), Optional.empty()));
         }
         return reasons;
     }
 
     private static Reason reason(Weight weight, String sentence, Slot slot) {
         return new Reason("plain", weight, sentence, List.of(slot.label()), Source.of(Ground.PRACTICE),
-                "Look at the module.", List.of());
+                "Look at the module.", List.of(), Optional.empty());
     }
 
 }

@@ -137,7 +137,7 @@ public final class DefaultMemoryRules implements MemoryRules {
         String sentence = worst.sentence() + " The document allows " + ways.size()
                 + " ways of filling; the modules follow none of them, and this one is the nearest.";
         joined.set(0, new Reason(worst.rule(), worst.weight(), sentence, worst.slots(), worst.source(), worst.remedy(),
-                others));
+                others, worst.missing()));
         return joined;
     }
 

@@ -3,6 +3,7 @@ package slotledger.rules.internal;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import slotledger.model.verdict.MissingFact;
 import slotledger.model.verdict.Reason;
 import slotledger.model.verdict.Weight;
 import slotledger.rules.RulePage;
@@ -27,10 +28,10 @@ final class Reasons {
     private static Reason reason(RulePage page, Weight weight, Statement words) {
         String remedy = words.remedy().orElse(switch (weight) {
             case PASSES -> "";
-            case UNKNOWN -> page.howToTell();
+            case UNKNOWN -> words.missing().map(MissingFact::cheapestWay).orElse(page.howToTell());
             case CAUTION, LOWERS, BLOCKS -> page.whatToDo();
         });
         return new Reason(page.id(), weight, words.sentence(), words.slots(), words.source().orElse(page.source()),
-                remedy, List.of());
+                remedy, List.of(), words.missing());
     }
 }

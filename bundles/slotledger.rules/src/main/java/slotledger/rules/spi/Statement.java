@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import slotledger.model.source.Source;
+import slotledger.model.verdict.MissingFact;
 
 /**
  * The words of a report.
@@ -11,25 +12,32 @@ import slotledger.model.source.Source;
  * @param sentence one sentence with the numbers compared
  * @param slots    labels of the slots concerned; empty means the board as a whole
  * @param source   who says so; empty means the source of the rule's page
- * @param remedy   what to do, or how to find the missing fact; empty means what the rule's page says
+ * @param remedy   what to do; empty means what the rule's page says, or the cheapest way to find the missing fact
+ * @param missing  the fact nobody knows; always there where the weight is unknown
  */
-public record Statement(String sentence, List<String> slots, Optional<Source> source, Optional<String> remedy) {
+public record Statement(
+        String sentence,
+        List<String> slots,
+        Optional<Source> source,
+        Optional<String> remedy,
+        Optional<MissingFact> missing) {
 
     public Statement {
         slots = List.copyOf(slots);
         Objects.requireNonNull(source, "source");
         Objects.requireNonNull(remedy, "remedy");
+        Objects.requireNonNull(missing, "missing");
         if (sentence.isBlank()) {
             throw new IllegalArgumentException("The sentence of a statement must not be blank.");
         }
     }
 
     public static Statement of(String sentence) {
-        return new Statement(sentence, List.of(), Optional.empty(), Optional.empty());
+        return new Statement(sentence, List.of(), Optional.empty(), Optional.empty(), Optional.empty());
     }
 
     public Statement in(List<String> labels) {
-        return new Statement(sentence, labels, source, remedy);
+        return new Statement(sentence, labels, source, remedy, missing);
     }
 
     public Statement in(Placed module) {
@@ -37,10 +45,15 @@ public record Statement(String sentence, List<String> slots, Optional<Source> so
     }
 
     public Statement by(Source known) {
-        return new Statement(sentence, slots, Optional.of(known), remedy);
+        return new Statement(sentence, slots, Optional.of(known), remedy, missing);
     }
 
     public Statement advising(String known) {
-        return new Statement(sentence, slots, source, Optional.of(known));
+        return new Statement(sentence, slots, source, Optional.of(known), missing);
+    }
+
+    /** For a weight of unknown: which fact is missing. */
+    public Statement missing(MissingFact known) {
+        return new Statement(sentence, slots, source, remedy, Optional.of(known));
     }
 }

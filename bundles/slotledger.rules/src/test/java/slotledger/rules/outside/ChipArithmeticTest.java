@@ -18,7 +18,7 @@ import slotledger.rules.fixture.BoardText;
 import slotledger.rules.fixture.Judged;
 import slotledger.rules.fixture.ModuleText;
 import slotledger.rules.internal.chips.ChipsAddUp;
-import slotledger.rules.internal.facts.ModuleFacts;
+import slotledger.rules.kit.ModuleFacts;
 import slotledger.testkit.OutsideData;
 
 /** Outside check: tables of supported modules from five makers' manuals, one of whose rows is misprinted. */

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import slotledger.model.board.Board;
+import slotledger.model.board.Redundancy;
 import slotledger.model.unit.Rate;
 import slotledger.model.verdict.Verdict;
 import slotledger.model.verdict.Weight;
@@ -84,7 +85,7 @@ class MakersFillTablesTest {
             """);
 
     private static Verdict verdict(Board board, int processors, List<String> slots, String module) {
-        return Judged.byAll(new Setup(board, processors, Optional.empty(), Optional.empty(),
+        return Judged.byAll(new Setup(board, processors, Optional.empty(), Optional.empty(), Redundancy.NONE,
                 ModuleText.population(board, String.join(" ", slots) + ": " + module)));
     }
 

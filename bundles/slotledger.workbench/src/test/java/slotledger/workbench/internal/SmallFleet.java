@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import slotledger.app.Project;
 import slotledger.app.Survey;
+import slotledger.model.board.Banks;
 import slotledger.model.board.Board;
 import slotledger.model.board.BoardForm;
 import slotledger.model.board.BoardId;
@@ -18,6 +19,7 @@ import slotledger.model.board.Channel;
 import slotledger.model.board.EccOutcome;
 import slotledger.model.board.Fill;
 import slotledger.model.board.Interleave;
+import slotledger.model.board.Redundancy;
 import slotledger.model.board.Slot;
 import slotledger.model.board.SlotUse;
 import slotledger.model.board.Takes;
@@ -70,12 +72,12 @@ public final class SmallFleet {
     /** A machine with its own soldered 4 GB, and nothing else unless added. */
     public static Machine machine(String tag, String site, String room, Population population) {
         return new Machine(new AssetTag(tag), "", new Whereabouts(site, room), "", "teaching", BOARD.id(), 1,
-                Optional.empty(), Optional.empty(), population, Place.NOWHERE);
+                Optional.empty(), Optional.empty(), Redundancy.NONE, population, Place.NOWHERE);
     }
 
     public static ObservedMachine unresolved(String tag, ObservedSlot... slots) {
         return new ObservedMachine(new AssetTag(tag), "", "Tarn", "4200?", new Whereabouts("North", "Store"), "",
-                "teaching", "", "", OptionalInt.empty(), OptionalInt.empty(), Optional.empty(), List.of(slots),
+                "teaching", "", "", OptionalInt.empty(), "", OptionalInt.empty(), Optional.empty(), List.of(slots),
                 Place.NOWHERE);
     }
 
@@ -111,7 +113,7 @@ public final class SmallFleet {
 
     public static Operation operation(Population population) {
         Capacity total = population.total();
-        return new Operation(total, total, new ChannelMode(1, total, Capacity.NONE), Optional.empty(), "",
+        return new Operation(total, total, total, new ChannelMode(1, total, Capacity.NONE), Optional.empty(), "",
                 Bandwidth.NONE, false);
     }
 
@@ -123,9 +125,10 @@ public final class SmallFleet {
         slots.add(new Slot("S2", "B", 1, SlotUse.SOCKET, 2, 3, Optional.empty(), Optional.empty()));
         Takes takes = new Takes(Set.of(), Generation.DDR4, Set.of(Form.DIMM), Set.of(), EccOutcome.UNKNOWN, Set.of(),
                 Set.of(), Optional.empty(), Optional.empty(), Set.of(), Optional.empty(), Optional.empty(),
-                OptionalInt.empty(), OptionalInt.empty());
+                OptionalInt.empty(), OptionalInt.empty(), OptionalInt.empty(), Optional.empty(), Optional.empty());
         return new Board(new BoardId("tarn-210"), "Tarn", "210", List.of(), BoardForm.DESKTOP, 1, List.of(),
-                List.of(new Channel("A", 1), new Channel("B", 1)), slots, List.of(takes), Optional.empty(), Fill.ANY,
+                List.of(new Channel("A", 1), new Channel("B", 1)), slots, List.of(takes), Optional.empty(),
+                Optional.empty(), Fill.ANY, Banks.NONE, List.of(),
                 Interleave.FLEXIBLE, List.of(), List.of(), Source.of(Ground.PERSON), Map.of());
     }
 }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import slotledger.catalog.internal.match.BoardEntry;
 import slotledger.catalog.spi.BoardFile;
+import slotledger.model.board.Banks;
 import slotledger.model.board.Board;
 import slotledger.model.board.BoardFact;
 import slotledger.model.board.BoardForm;
@@ -77,7 +78,8 @@ public record BoardReading(Optional<BoardEntry> entry, List<Finding> findings) {
         }
         Board board = new Board(
                 id.orElseThrow(), maker.orElseThrow(), model.orElseThrow(), texts(fields, "aliases"),
-                form.orElseThrow(), sockets, processors, slots.channels(), slots.slots(), takes, largestTotal, fill,
+                form.orElseThrow(), sockets, processors, slots.channels(), slots.slots(), takes, largestTotal,
+                Optional.empty(), fill, Banks.NONE, List.of(),
                 interleave, rateLimits, texts(fields, "notes"), source.orElseThrow(), sources);
         return Optional.of(new BoardEntry(board, texts(fields, "maker-aliases"), file));
     }

@@ -26,7 +26,8 @@ final class FillReading {
     /** A list is the order alone. */
     Optional<Fill> fill(Value value) {
         if (!value.isMapping()) {
-            return Optional.of(new Fill(slots.labels(value), List.of(), Binding.RECOMMENDED, false, 1, false));
+            return Optional.of(new Fill(slots.labels(value), List.of(), Binding.RECOMMENDED, false, 1, false, false,
+                    Optional.empty()));
         }
         return value.fields(KEYS).flatMap(this::fill);
     }
@@ -52,7 +53,7 @@ final class FillReading {
                 fields.find("binding").flatMap(value -> value.word(Words.BINDINGS)).orElse(Binding.RECOMMENDED),
                 tableOnly,
                 fields.find("sets-of").map(value -> value.number(1, MOST_IN_A_SET).orElse(1)).orElse(1),
-                fields.find("largest-first").flatMap(Value::flag).orElse(false)));
+                fields.find("largest-first").flatMap(Value::flag).orElse(false), false, Optional.empty()));
     }
 
     private Optional<FillRow> row(Value value) {

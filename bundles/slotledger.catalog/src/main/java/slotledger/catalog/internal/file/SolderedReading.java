@@ -4,12 +4,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.Set;
-import java.util.stream.Collectors;
+import java.util.function.BiFunction;
 import slotledger.model.module.Buffering;
 import slotledger.model.module.Form;
 import slotledger.model.module.ModuleKind;
 import slotledger.model.unit.Capacity;
+import slotledger.model.unit.Voltage;
 
 /** Reads what is soldered to a board. */
 final class SolderedReading {
@@ -38,25 +38,37 @@ final class SolderedReading {
         Optional<Capacity> capacity = fields.require("capacity", "4 GB")
                 .flatMap(value -> value.parsed(Measures::capacity, Measures.CAPACITY));
         // Chips on the board have no register or buffer between them and the controller.
-        return capacity.map(amount -> new ModuleKind(
-                fields.require("generation", "DDR4").flatMap(value -> value.word(Words.GENERATIONS)),
-                Optional.of(Form.SOLDERED),
-                amount,
-                number(fields, "ranks", MOST_RANKS),
-                fields.find("chip-width").flatMap(value -> value.word(Words.CHIP_WIDTHS)),
-                fields.find("chip-size").flatMap(value -> value.parsed(Measures::chipSize, Measures.CHIP_SIZE)),
-                fields.find("ecc").flatMap(value -> value.word(Words.ERROR_CHECKS)),
-                Optional.of(Buffering.UNBUFFERED),
-                fields.find("rate").flatMap(value -> value.parsed(Measures::rate, Measures.RATE)),
-                number(fields, "cas-latency", MOST_LATENCY),
-                fields.find("voltage")
-                        .map(value -> value.items().stream()
-                                .flatMap(item -> item.parsed(Measures::voltage, Measures.VOLTAGE).stream())
-                                .collect(Collectors.toSet()))
-                        .orElse(Set.of())));
+        return capacity.map(ModuleKind::ofCapacity).map(amount -> {
+            ModuleKind kind = amount.with(Form.SOLDERED).with(Buffering.UNBUFFERED);
+            kind = with(kind, fields.require("generation", "DDR4").flatMap(value -> value.word(Words.GENERATIONS)),
+                    ModuleKind::with);
+            kind = with(kind, number(fields, "ranks", MOST_RANKS), ModuleKind::withRanks);
+            kind = with(kind, fields.find("chip-width").flatMap(value -> value.word(Words.CHIP_WIDTHS)),
+                    ModuleKind::with);
+            kind = with(kind, fields.find("chip-size")
+                    .flatMap(value -> value.parsed(Measures::chipSize, Measures.CHIP_SIZE)), ModuleKind::with);
+            kind = with(kind, fields.find("ecc").flatMap(value -> value.word(Words.ERROR_CHECKS)), ModuleKind::with);
+            kind = with(kind, fields.find("rate").flatMap(value -> value.parsed(Measures::rate, Measures.RATE)),
+                    ModuleKind::with);
+            kind = with(kind, number(fields, "cas-latency", MOST_LATENCY), ModuleKind::withCasLatency);
+            return kind.with(voltages(fields));
+        });
     }
 
-    private static OptionalInt number(Fields fields, String name, int most) {
-        return fields.find(name).map(value -> value.number(1, most)).orElse(OptionalInt.empty());
+    private static Voltage[] voltages(Fields fields) {
+        return fields.find("voltage").stream()
+                .flatMap(value -> value.items().stream())
+                .flatMap(item -> item.parsed(Measures::voltage, Measures.VOLTAGE).stream())
+                .distinct()
+                .toArray(Voltage[]::new);
+    }
+
+    private static <T> ModuleKind with(ModuleKind kind, Optional<T> fact, BiFunction<ModuleKind, T, ModuleKind> with) {
+        return fact.map(known -> with.apply(kind, known)).orElse(kind);
+    }
+
+    private static Optional<Integer> number(Fields fields, String name, int most) {
+        OptionalInt number = fields.find(name).map(value -> value.number(1, most)).orElse(OptionalInt.empty());
+        return number.isPresent() ? Optional.of(number.getAsInt()) : Optional.empty();
     }
 }

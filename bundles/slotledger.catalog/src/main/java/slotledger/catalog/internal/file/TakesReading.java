@@ -50,7 +50,7 @@ final class TakesReading {
                 chip(fields, "smallest-chip"),
                 chip(fields, "largest-chip"),
                 ranks(fields, "module-ranks"),
-                ranks(fields, "channel-ranks")));
+                ranks(fields, "channel-ranks"), OptionalInt.empty(), Optional.empty(), Optional.empty()));
     }
 
     private static <T> Set<T> words(Value value, Map<String, T> words) {

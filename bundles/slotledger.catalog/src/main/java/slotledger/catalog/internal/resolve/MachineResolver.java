@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.Set;
 import slotledger.catalog.Catalog;
 import slotledger.model.board.Board;
+import slotledger.model.board.Redundancy;
 import slotledger.model.board.SlotUse;
 import slotledger.model.finding.Finding;
 import slotledger.model.machine.Machine;
@@ -53,7 +54,8 @@ public final class MachineResolver {
         Population population = placement.place(processors);
         return new Machine(observed.tag(), observed.serial(), observed.where(), observed.costCentre(), observed.role(),
                 board.id(), Math.max(1, processors), processor,
-                Optional.of(observed.operatingSystem()).filter(name -> !name.isBlank()), population, observed.place());
+                Optional.of(observed.operatingSystem()).filter(name -> !name.isBlank()), Redundancy.NONE, population,
+                observed.place());
     }
 
     private static void checkSlotCount(ObservedMachine observed, Board board, int processors, Remarks remarks) {

@@ -95,7 +95,8 @@ class BoardReadingTest {
                 Set.of(Buffering.UNBUFFERED), EccOutcome.IGNORED, Set.of(Voltage.ofMillivolts(1200)),
                 Set.of(Rate.of(2133), Rate.of(2400), Rate.of(2666)), Optional.of(Capacity.ofGiB(4)),
                 Optional.of(Capacity.ofGiB(16)), Set.of(ChipWidth.X8, ChipWidth.X16), Optional.of(ChipSize.ofGbit(4)),
-                Optional.of(ChipSize.ofGbit(8)), OptionalInt.of(2), OptionalInt.of(4))), board.takes());
+                Optional.of(ChipSize.ofGbit(8)), OptionalInt.of(2), OptionalInt.of(4), OptionalInt.empty(),
+                Optional.empty(), Optional.empty())), board.takes());
     }
 
     @Test

@@ -87,7 +87,13 @@ final class RecordReader {
         return type.getRawType() == Set.class ? new LinkedHashSet<>(values) : values;
     }
 
+    /** A word is one of an enum's; an object says which record it is, where there are several. */
     private Object readChoice(JsonNode node, Class<?> sealed, String path) throws MismatchException {
+        for (Class<?> choice : sealed.getPermittedSubclasses()) {
+            if (choice.isEnum() ? node.isTextual() : !Shape.isChoice(choice) && node.isObject()) {
+                return read(node, choice, path);
+            }
+        }
         require(node.isObject(), path, "an object is expected.");
         String wanted = text(node.path(Shape.TYPE), path + "." + Shape.TYPE);
         for (Class<?> choice : sealed.getPermittedSubclasses()) {

@@ -3,6 +3,7 @@ package slotledger.export.internal.json;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.RecordComponent;
 import java.util.Locale;
+import java.util.stream.Stream;
 
 /** How the parts of a record are named in JSON; writer and reader agree here. */
 final class Shape {
@@ -31,10 +32,10 @@ final class Shape {
                 && components[0].getType() == String.class;
     }
 
-    /** Whether a record is one of the choices of a sealed interface. */
+    /** Whether a record is one of several records of a sealed interface, so that it must say which. */
     static boolean isChoice(Class<?> type) {
         for (Class<?> parent : type.getInterfaces()) {
-            if (parent.isSealed()) {
+            if (parent.isSealed() && Stream.of(parent.getPermittedSubclasses()).allMatch(Class::isRecord)) {
                 return true;
             }
         }

@@ -104,7 +104,8 @@ final class MergedCells {
                 field == Field.MODEL ? value : old.model(), where,
                 field == Field.COST_CENTRE ? value : old.costCentre(), field == Field.ROLE ? value : old.role(),
                 field == Field.OPERATING_SYSTEM ? value : old.operatingSystem(),
-                field == Field.PROCESSOR ? value : old.processor(), old.processors(), old.slotCount(), old.total(),
+                field == Field.PROCESSOR ? value : old.processor(), old.processors(), old.redundancy(),
+                old.slotCount(), old.total(),
                 old.slots(), old.place());
     }
 }

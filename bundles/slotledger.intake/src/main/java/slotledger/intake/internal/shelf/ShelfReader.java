@@ -22,7 +22,7 @@ import slotledger.intake.internal.table.TableVisitor;
 import slotledger.intake.internal.value.Doubt;
 import slotledger.intake.internal.value.FillerWords;
 import slotledger.model.finding.Finding;
-import slotledger.model.machine.Filler;
+import slotledger.model.module.Filler;
 import slotledger.model.module.ModuleKind;
 import slotledger.model.observed.TableUse;
 import slotledger.model.task.Progress;

@@ -2,7 +2,7 @@ package slotledger.intake.internal.value;
 
 import java.util.Optional;
 import java.util.regex.Pattern;
-import slotledger.model.machine.Filler;
+import slotledger.model.module.Filler;
 
 /** Words for things that take a slot without giving memory. */
 public final class FillerWords {

@@ -3,7 +3,7 @@ package slotledger.intake.internal.value;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import slotledger.model.machine.Filler;
+import slotledger.model.module.Filler;
 
 /**
  * What a text says of one slot.

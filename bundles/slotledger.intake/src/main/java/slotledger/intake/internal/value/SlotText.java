@@ -8,7 +8,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
-import slotledger.model.machine.Filler;
+import slotledger.model.module.Filler;
 import slotledger.model.module.Generation;
 
 /** Reads a text about one slot, or about all slots of a machine. */

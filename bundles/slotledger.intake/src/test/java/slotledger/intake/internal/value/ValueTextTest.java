@@ -16,7 +16,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import slotledger.model.machine.Filler;
+import slotledger.model.module.Filler;
 import slotledger.model.module.ModuleKind;
 
 class ValueTextTest {

@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import slotledger.model.board.BoardId;
+import slotledger.model.board.Redundancy;
 import slotledger.model.machine.Machine;
 import slotledger.model.machine.Population;
 import slotledger.model.trade.Policy;
@@ -23,6 +24,7 @@ public final class FleetClasses {
             int processors,
             Optional<String> processor,
             Optional<String> operatingSystem,
+            Redundancy redundancy,
             Population population,
             Optional<Target> target,
             boolean leaveAlone,
@@ -44,6 +46,7 @@ public final class FleetClasses {
                     machine.processors(),
                     machine.processor(),
                     machine.operatingSystem(),
+                    machine.redundancy(),
                     machine.population(),
                     policy.target(machine.role()).map(FleetClasses::withoutRole),
                     policy.leaveAlone().covers(machine),

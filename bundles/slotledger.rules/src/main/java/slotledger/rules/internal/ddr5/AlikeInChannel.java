@@ -7,7 +7,7 @@ import slotledger.model.module.Generation;
 import slotledger.model.source.Source;
 import slotledger.model.verdict.Weight;
 import slotledger.rules.RulePage;
-import slotledger.rules.internal.facts.Rule;
+import slotledger.rules.kit.Rule;
 import slotledger.rules.spi.Collector;
 import slotledger.rules.spi.MemoryRule;
 import slotledger.rules.spi.Placed;

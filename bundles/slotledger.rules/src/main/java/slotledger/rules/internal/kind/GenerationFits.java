@@ -9,7 +9,7 @@ import slotledger.model.source.Ground;
 import slotledger.model.source.Source;
 import slotledger.model.verdict.Weight;
 import slotledger.rules.RulePage;
-import slotledger.rules.internal.facts.ModuleRule;
+import slotledger.rules.kit.ModuleRule;
 import slotledger.rules.spi.MemoryRule;
 import slotledger.rules.spi.Placed;
 import slotledger.rules.spi.RuleId;

@@ -27,7 +27,7 @@ public final class Running {
         RunningRate rate = RunningRate.of(situation);
         Bandwidth peak = rate.rate().map(known -> known.peak(DATA_BITS).times(mode.channels())).orElse(Bandwidth.NONE);
         Capacity installed = situation.total();
-        return new Operation(installed, usable(situation), mode, rate.rate(), rate.why(), peak,
+        return new Operation(installed, installed, usable(situation), mode, rate.rate(), rate.why(), peak,
                 checksErrors(situation));
     }
 

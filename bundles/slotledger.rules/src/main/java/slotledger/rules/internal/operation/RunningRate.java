@@ -11,9 +11,9 @@ import slotledger.model.board.RateLimit;
 import slotledger.model.module.Buffering;
 import slotledger.model.unit.Rate;
 import slotledger.model.unit.Voltage;
-import slotledger.rules.internal.facts.FillFacts;
-import slotledger.rules.internal.facts.ModuleFacts;
-import slotledger.rules.internal.facts.Volts;
+import slotledger.rules.kit.FillFacts;
+import slotledger.rules.kit.ModuleFacts;
+import slotledger.rules.kit.Volts;
 import slotledger.rules.spi.Placed;
 import slotledger.rules.spi.Situation;
 

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import slotledger.model.board.Board;
+import slotledger.model.board.Redundancy;
 import slotledger.model.unit.Capacity;
 import slotledger.model.verdict.Weight;
 import slotledger.rules.Setup;
@@ -27,7 +28,7 @@ class SystemUsesTest {
             """);
 
     private static Setup setup(String system, String module) {
-        return new Setup(BOARD, 1, Optional.empty(), Optional.of(system),
+        return new Setup(BOARD, 1, Optional.empty(), Optional.of(system), Redundancy.NONE,
                 ModuleText.population(BOARD, "A1: " + module + " DDR4 DIMM"));
     }
 

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import slotledger.model.board.Board;
+import slotledger.model.board.Redundancy;
 import slotledger.model.unit.Rate;
 import slotledger.model.verdict.Operation;
 import slotledger.rules.Setup;
@@ -63,7 +64,7 @@ class RunningRateTest {
     @Test
     void theProcessorSetsTheRateWhereItIsKnown() {
         Board board = board("processor Eighth 2666\nprocessor Seventh 2400");
-        Setup setup = new Setup(board, 1, Optional.of(board.processors().get(0)), Optional.empty(),
+        Setup setup = new Setup(board, 1, Optional.of(board.processors().get(0)), Optional.empty(), Redundancy.NONE,
                 ModuleText.population(board, "A1: 8GB DDR4-3200 DIMM"));
         assertEquals("The processor (Eighth) runs memory no faster.", StandardRules.create().operate(setup).rateWhy());
         assertRate(0, "The rate is not known: 2666 MT/s or 2400 MT/s, depending on which processor is installed.",

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import slotledger.model.board.Board;
+import slotledger.model.board.Redundancy;
 import slotledger.model.unit.Capacity;
 import slotledger.model.verdict.Operation;
 import slotledger.rules.Setup;
@@ -48,7 +49,7 @@ class RunningTest {
     @Test
     void usableMemoryEndsAtWhatTheProcessorAddresses() {
         Board board = BoardText.board("none", "channel A 1 A1 A2\ntakes DDR3 DIMM\nprocessor Small 1333 8GB");
-        Setup setup = new Setup(board, 1, Optional.of(board.processors().get(0)), Optional.empty(),
+        Setup setup = new Setup(board, 1, Optional.of(board.processors().get(0)), Optional.empty(), Redundancy.NONE,
                 ModuleText.population(board, "A1 A2: 8GB DDR3 DIMM"));
         assertEquals(Capacity.ofGiB(8), StandardRules.create().operate(setup).usable());
     }

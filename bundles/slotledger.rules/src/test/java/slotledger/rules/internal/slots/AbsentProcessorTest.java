@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import slotledger.model.board.Board;
+import slotledger.model.board.Redundancy;
 import slotledger.model.verdict.Verdict;
 import slotledger.model.verdict.Weight;
 import slotledger.rules.Setup;
@@ -24,6 +25,7 @@ class AbsentProcessorTest {
 
     private static Verdict verdict(int processors) {
         return Judged.verdict(new AbsentProcessor(), new Setup(BOARD, processors, Optional.empty(), Optional.empty(),
+                Redundancy.NONE,
                 ModuleText.population(BOARD, "A1 B1: 16GB DDR4 DIMM registered")));
     }
 

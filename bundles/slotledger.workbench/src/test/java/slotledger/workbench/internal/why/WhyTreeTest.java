@@ -66,7 +66,8 @@ class WhyTreeTest {
 
     private static Reason reason(Weight weight, String sentence, String remedy) {
         return new Reason(
-                "made-up", weight, sentence, List.of(), Source.document("Manual", "page 3"), remedy, List.of());
+                "made-up", weight, sentence, List.of(), Source.document("Manual", "page 3"), remedy, List.of(),
+                Optional.empty());
     }
 
     private static FleetDesk judge(Reason... reasons) {

@@ -1,7 +1,9 @@
-package slotledger.model.machine;
+package slotledger.model.module;
+
+import slotledger.model.unit.Capacity;
 
 /** Things that take a slot without giving memory. */
-public enum Filler {
+public enum Filler implements Piece {
     /** Passes the signals of an empty 184-pin RIMM slot on. */
     CONTINUITY_184("184-pin continuity module"),
     /** Passes on and terminates the signals of an empty 232-pin RIMM slot. */
@@ -16,6 +18,16 @@ public enum Filler {
     }
 
     public String text() {
+        return text;
+    }
+
+    @Override
+    public Capacity capacity() {
+        return Capacity.NONE;
+    }
+
+    @Override
+    public String toString() {
         return text;
     }
 }

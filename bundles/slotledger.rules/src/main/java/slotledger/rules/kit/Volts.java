@@ -1,4 +1,4 @@
-package slotledger.rules.internal.facts;
+package slotledger.rules.kit;
 
 import java.util.Optional;
 import java.util.Set;

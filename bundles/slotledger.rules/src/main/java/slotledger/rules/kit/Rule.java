@@ -1,4 +1,4 @@
-package slotledger.rules.internal.facts;
+package slotledger.rules.kit;
 
 import java.util.Objects;
 import java.util.Set;
