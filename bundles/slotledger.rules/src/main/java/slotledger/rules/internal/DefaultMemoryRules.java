@@ -20,8 +20,8 @@ import slotledger.rules.spi.Situation;
 import slotledger.rules.spi.Situations;
 
 /**
- * Asks every rule that speaks of the board's family, by id. Where a board allows several ways of filling, the population is judged by the way that
- * suits it best.
+ * Asks every rule that speaks of the board's family, by id. Where a board allows several ways of filling, the
+ * population is judged by the way that suits it best.
  *
  * <p>The reference is static: a rule that comes or goes makes a new component, so that one plan never sees the rules
  * change. The smallest count keeps the service away until all rules of this bundle are there.
