@@ -10,7 +10,6 @@ import slotledger.rules.internal.ddr4.TwoCapacities;
 import slotledger.rules.internal.ddr5.AlikeInChannel;
 import slotledger.rules.internal.ddr5.OneCapacity;
 import slotledger.rules.internal.ddr5.OneChipWidth;
-import slotledger.rules.internal.family.FamilyKnown;
 import slotledger.rules.internal.fill.ChannelsEqual;
 import slotledger.rules.internal.fill.FillOrderHolds;
 import slotledger.rules.internal.fill.FillTableHolds;
@@ -49,7 +48,7 @@ import slotledger.rules.spi.MemoryRule;
 public final class StandardRuleList {
 
     /** How many there are; the service of all rules waits for so many. */
-    public static final int COUNT = 42;
+    public static final int COUNT = 41;
 
     private StandardRuleList() {
     }
@@ -65,7 +64,6 @@ public final class StandardRuleList {
                 new AlikeInChannel(),
                 new OneCapacity(),
                 new OneChipWidth(),
-                new FamilyKnown(),
                 new ChannelsEqual(),
                 new FillOrderHolds(),
                 new FillTableHolds(),
