@@ -6,6 +6,7 @@ import slotledger.rules.internal.chips.ChipSizeFits;
 import slotledger.rules.internal.chips.ChipWidthFits;
 import slotledger.rules.internal.chips.ChipsAddUp;
 import slotledger.rules.internal.chips.ModuleRanksFit;
+import slotledger.rules.internal.ddr4.TwoCapacities;
 import slotledger.rules.internal.ddr5.AlikeInChannel;
 import slotledger.rules.internal.ddr5.OneCapacity;
 import slotledger.rules.internal.ddr5.OneChipWidth;
@@ -31,10 +32,10 @@ import slotledger.rules.internal.limits.LargestTotal;
 import slotledger.rules.internal.limits.ProcessorTotal;
 import slotledger.rules.internal.limits.SmallestModule;
 import slotledger.rules.internal.limits.SystemUses;
+import slotledger.rules.internal.lowpower.SolderedOrLpcamm;
 import slotledger.rules.internal.rate.MixedLatencies;
 import slotledger.rules.internal.rate.MixedRates;
 import slotledger.rules.internal.server.ChannelsAlike;
-import slotledger.rules.internal.server.TwoCapacities;
 import slotledger.rules.internal.slots.AbsentProcessor;
 import slotledger.rules.internal.slots.DeadConnector;
 import slotledger.rules.internal.slots.SlotDescribed;
@@ -47,7 +48,7 @@ import slotledger.rules.spi.MemoryRule;
 public final class StandardRuleList {
 
     /** How many there are; the service of all rules waits for so many. */
-    public static final int COUNT = 40;
+    public static final int COUNT = 41;
 
     private StandardRuleList() {
     }
@@ -59,6 +60,7 @@ public final class StandardRuleList {
                 new ChipWidthFits(),
                 new ChipsAddUp(),
                 new ModuleRanksFit(),
+                new TwoCapacities(),
                 new AlikeInChannel(),
                 new OneCapacity(),
                 new OneChipWidth(),
@@ -84,10 +86,10 @@ public final class StandardRuleList {
                 new ProcessorTotal(),
                 new SmallestModule(),
                 new SystemUses(),
+                new SolderedOrLpcamm(),
                 new MixedLatencies(),
                 new MixedRates(),
                 new ChannelsAlike(),
-                new TwoCapacities(),
                 new AbsentProcessor(),
                 new DeadConnector(),
                 new SlotDescribed(),
