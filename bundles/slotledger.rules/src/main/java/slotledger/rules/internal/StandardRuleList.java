@@ -9,7 +9,6 @@ import slotledger.rules.internal.chips.ModuleRanksFit;
 import slotledger.rules.internal.ddr5.AlikeInChannel;
 import slotledger.rules.internal.ddr5.OneCapacity;
 import slotledger.rules.internal.ddr5.OneChipWidth;
-import slotledger.rules.internal.family.FamilyKnown;
 import slotledger.rules.internal.fill.ChannelsEqual;
 import slotledger.rules.internal.fill.FillOrderHolds;
 import slotledger.rules.internal.fill.FillTableHolds;
@@ -48,7 +47,7 @@ import slotledger.rules.spi.MemoryRule;
 public final class StandardRuleList {
 
     /** How many there are; the service of all rules waits for so many. */
-    public static final int COUNT = 41;
+    public static final int COUNT = 40;
 
     private StandardRuleList() {
     }
@@ -63,7 +62,6 @@ public final class StandardRuleList {
                 new AlikeInChannel(),
                 new OneCapacity(),
                 new OneChipWidth(),
-                new FamilyKnown(),
                 new ChannelsEqual(),
                 new FillOrderHolds(),
                 new FillTableHolds(),
