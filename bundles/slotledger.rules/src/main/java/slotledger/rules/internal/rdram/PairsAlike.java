@@ -88,8 +88,8 @@ public final class PairsAlike extends RdramRule {
         String both = "%s (%s) and %s (%s)".formatted(one.label(), one.kind(), other.label(), other.kind());
         Statement statement = Statement.of(weight == Weight.BLOCKS
                         ? "The modules in %s are read together but are not identical.".formatted(both)
-                        : "It is not known whether the modules in %s, which are read together, are identical.".formatted(
-                                both))
+                        : "It is not known whether the modules in %s, which are read together, are identical."
+                                .formatted(both))
                 .in(List.of(one.label(), other.label()))
                 .by(situation.board().sourceOf(BoardFact.BANKS));
         if (weight == Weight.BLOCKS) {

@@ -44,7 +44,7 @@ final class RdramChips {
         return kind.form().filter(form -> form == Form.RIMM_232).isPresent() ? 2 * MOST_OF_MODULE : MOST_OF_MODULE;
     }
 
-    /** Fewest chips there can be, where the chip size isn't known: the largest RDRAM chip has 512 Mbit (from memory). */
+    /** Fewest chips there can be where their size isn't known: no RDRAM chip has more than 512 Mbit (from memory). */
     static int fewestPossible(ModuleKind kind) {
         return (int) Math.min(Integer.MAX_VALUE, chips(kind, LARGEST_MBIT));
     }

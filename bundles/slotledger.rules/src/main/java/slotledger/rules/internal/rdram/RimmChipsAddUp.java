@@ -61,8 +61,8 @@ public final class RimmChipsAddUp extends RdramRule {
         int mbit = RdramChips.dataMbit(kind.chipSize().orElseThrow());
         double chips = kind.capacity().kibibytes() / (mbit * 128.0);
         String count = chips == Math.rint(chips) ? Integer.toString((int) chips) : "%.1f".formatted(chips);
-        return Statement.of("%s can't exist: %s of chips that hold %d Mbit are %s chips; it can have 1 to %d.".formatted(
-                        module, kind.capacity(), mbit, count, RdramChips.most(kind)))
+        return Statement.of("%s can't exist: %s of chips that hold %d Mbit are %s chips; it can have 1 to %d."
+                        .formatted(module, kind.capacity(), mbit, count, RdramChips.most(kind)))
                 .in(module).by(Source.of(Ground.COMPUTED));
     }
 }

@@ -49,7 +49,7 @@ public final class RimmEcc extends RdramRule {
         }
         if (plain) {
             collector.report(Weight.CAUTION, () -> Statement.of(
-                            "The module in %s has no bits for ECC: the board starts only with ECC turned off in its setup."
+                            "The module in %s has no bits for ECC: the board starts only with ECC off in its setup."
                                     .formatted(String.join(", ", plain(modules))))
                     .in(plain(modules)));
         } else if (checked) {

@@ -20,7 +20,7 @@ class RimmEccTest {
     @Test
     void onePlainModuleNeedsEccTurnedOff() {
         assertEquals(Weight.CAUTION, Judged.by(RULE, D850.GB, "RIMM1: 128MB RDRAM ECC; RIMM2: 128MB RDRAM x16"));
-        assertEquals("The module in RIMM2 has no bits for ECC: the board starts only with ECC turned off in its setup.",
+        assertEquals("The module in RIMM2 has no bits for ECC: the board starts only with ECC off in its setup.",
                 Judged.sentence(RULE, D850.GB, "RIMM1: 128MB RDRAM ECC; RIMM2: 128MB RDRAM non-ECC"));
     }
 
