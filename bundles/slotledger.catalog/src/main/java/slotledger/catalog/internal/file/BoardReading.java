@@ -86,8 +86,9 @@ public record BoardReading(Optional<BoardEntry> entry, List<Finding> findings) {
         }
         Board board = new Board(
                 id.orElseThrow(), maker.orElseThrow(), model.orElseThrow(), texts(fields, "aliases"),
-                form.orElseThrow(), sockets, processors, channels, slots.slots(), takes, largestTotal,
-                addressable, fill, banks, redundancies, interleave, rateLimits, texts(fields, "notes"), source.orElseThrow(), sources);
+                form.orElseThrow(), sockets, processors, channels, slots.slots(), takes, largestTotal, addressable,
+                fill, banks, redundancies, interleave, rateLimits, texts(fields, "notes"), source.orElseThrow(),
+                sources);
         return Optional.of(new BoardEntry(board, texts(fields, "maker-aliases"), file));
     }
 

@@ -5,28 +5,28 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import slotledger.model.board.Takes;
+import slotledger.model.family.Families;
+import slotledger.model.family.Family;
 import slotledger.model.module.Filler;
 import slotledger.model.module.Form;
 
 /** What follows from the form of a board's modules where its file says nothing. */
 final class FormLaw {
 
-    /**
-     * Two channels of 16 data bits on a 232-pin RIMM, of 64 on a compression-attached module; from memory. CAMM2 for a
-     * single channel exists too, and its board's file says so.
-     */
-    private static final Set<Form> OF_TWO_CHANNELS = Set.of(Form.RIMM_232, Form.CAMM2, Form.LPCAMM2);
-
     private FormLaw() {
     }
 
-    /** How many memory channels one module in these slots carries. */
+    /**
+     * How many memory channels one module in these slots carries; 1 where their modules differ in this. CAMM2 for a
+     * single channel exists too, and its board's file says so.
+     */
     static int spans(List<Takes> takes, List<String> slots) {
-        Set<Form> forms = takes.stream()
+        Set<Integer> channels = takes.stream()
                 .filter(way -> slots.stream().anyMatch(way::holdsFor))
-                .flatMap(way -> way.forms().stream())
+                .flatMap(way -> way.forms().stream().flatMap(form -> Families.of(way.generation(), form).stream()))
+                .map(Family::channels)
                 .collect(Collectors.toSet());
-        return !forms.isEmpty() && OF_TWO_CHANNELS.containsAll(forms) ? 2 : 1;
+        return channels.size() == 1 ? channels.iterator().next() : 1;
     }
 
     /**

@@ -23,7 +23,8 @@ final class Measures {
     static final String RATE = "a rate in MT/s without a unit, such as 2666";
 
     /** "8 GB", "1.5 TB", "512MB" */
-    private static final Pattern AMOUNT = Pattern.compile("([0-9]{1,6}(?:\\.[0-9]{1,3})?) ?(KB|MB|GB|TB|Mbit|Gbit|V|ns)");
+    private static final Pattern AMOUNT =
+            Pattern.compile("([0-9]{1,6}(?:\\.[0-9]{1,3})?) ?(KB|MB|GB|TB|Mbit|Gbit|V|ns)");
     /** "1/2" */
     private static final Pattern PARTS = Pattern.compile("([1-9][0-9]?)/([1-9][0-9]?)");
 

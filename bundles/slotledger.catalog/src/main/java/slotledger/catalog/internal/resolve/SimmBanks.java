@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import slotledger.model.board.Bank;
 import slotledger.model.board.Board;
 import slotledger.model.board.Takes;
+import slotledger.model.family.Families;
 import slotledger.model.module.Form;
 import slotledger.model.unit.Capacity;
 
@@ -22,8 +23,6 @@ import slotledger.model.unit.Capacity;
  */
 record SimmBanks(Form form, List<List<String>> banks) {
 
-    private static final int BITS_30 = 8;
-    private static final int BITS_72 = 32;
     /** 256 KB, 1, 4, 16 MB: one more address line, used for row and column, makes four times as much. */
     private static final Capacity SMALLEST_30 = Capacity.ofKiB(256);
     private static final int STEP_30 = 4;
@@ -62,14 +61,14 @@ record SimmBanks(Form form, List<List<String>> banks) {
     /** Modules per bank = bits of the bus / bits of a module. */
     private static List<List<String>> chunks(Board board, List<String> usable, Form form) {
         OptionalInt bus = board.banks().busBits();
-        int bits = form == Form.SIMM_30 ? BITS_30 : BITS_72;
-        if (bus.isEmpty() || bus.getAsInt() % bits != 0) {
+        OptionalInt bits = Families.dataBits(board.takes().get(0).generation(), form);
+        if (bus.isEmpty() || bits.isEmpty() || bus.getAsInt() % bits.getAsInt() != 0) {
             return List.of();
         }
         Set<String> order = new LinkedHashSet<>(board.fill().order());
         order.addAll(usable);
         List<String> sockets = order.stream().filter(usable::contains).toList();
-        int size = bus.getAsInt() / bits;
+        int size = bus.getAsInt() / bits.getAsInt();
         List<List<String>> banks = new ArrayList<>();
         for (int from = 0; from + size <= sockets.size(); from += size) {
             banks.add(sockets.subList(from, from + size));

@@ -59,7 +59,8 @@ final class Sighting {
             }
         }
         return new ObservedMachine(new AssetTag(tag), "", fields[0].strip(), fields[1].strip(), new Whereabouts("", ""),
-                "", "", "", processor, processors, redundancy, slotCount, total, slots, Place.ofRow("fleet.csv", "", 2));
+                "", "", "", processor, processors, redundancy, slotCount, total, slots,
+                Place.ofRow("fleet.csv", "", 2));
     }
 
     private static ObservedSlot slot(Optional<String> label, String text) {
