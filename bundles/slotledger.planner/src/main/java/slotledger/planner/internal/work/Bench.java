@@ -16,8 +16,8 @@ import slotledger.model.trade.Shelf;
 import slotledger.planner.internal.model.Choice;
 
 /**
- * What lies ready for machines while the work goes on: modules and fillers of the order set aside for their cost centre, the
- * shelf, and what was pulled so far. First in, first out.
+ * What lies ready for machines while the work goes on: modules and fillers of the order set aside for their cost
+ * centre, the shelf, and what was pulled so far. First in, first out.
  */
 final class Bench {
 
