@@ -35,6 +35,15 @@ import slotledger.rules.internal.limits.SystemUses;
 import slotledger.rules.internal.lowpower.SolderedOrLpcamm;
 import slotledger.rules.internal.rate.MixedLatencies;
 import slotledger.rules.internal.rate.MixedRates;
+import slotledger.rules.internal.rdram.BanksOneSpeed;
+import slotledger.rules.internal.rdram.BanksWhole;
+import slotledger.rules.internal.rdram.ChannelChips;
+import slotledger.rules.internal.rdram.PairsAlike;
+import slotledger.rules.internal.rdram.RimmAccessTime;
+import slotledger.rules.internal.rdram.RimmChipsAddUp;
+import slotledger.rules.internal.rdram.RimmEcc;
+import slotledger.rules.internal.rdram.RimmHeat;
+import slotledger.rules.internal.rdram.SocketsFilled;
 import slotledger.rules.internal.server.ChannelsAlike;
 import slotledger.rules.internal.slots.AbsentProcessor;
 import slotledger.rules.internal.slots.DeadConnector;
@@ -48,7 +57,7 @@ import slotledger.rules.spi.MemoryRule;
 public final class StandardRuleList {
 
     /** How many there are; the service of all rules waits for so many. */
-    public static final int COUNT = 41;
+    public static final int COUNT = 50;
 
     private StandardRuleList() {
     }
@@ -89,6 +98,15 @@ public final class StandardRuleList {
                 new SolderedOrLpcamm(),
                 new MixedLatencies(),
                 new MixedRates(),
+                new BanksOneSpeed(),
+                new BanksWhole(),
+                new ChannelChips(),
+                new PairsAlike(),
+                new RimmAccessTime(),
+                new RimmChipsAddUp(),
+                new RimmEcc(),
+                new RimmHeat(),
+                new SocketsFilled(),
                 new ChannelsAlike(),
                 new AbsentProcessor(),
                 new DeadConnector(),
