@@ -6,6 +6,13 @@ import slotledger.rules.internal.chips.ChipSizeFits;
 import slotledger.rules.internal.chips.ChipWidthFits;
 import slotledger.rules.internal.chips.ChipsAddUp;
 import slotledger.rules.internal.chips.ModuleRanksFit;
+import slotledger.rules.internal.ddr.HighDensity;
+import slotledger.rules.internal.ddr.Supply400;
+import slotledger.rules.internal.ddr2.DoubleSidedX16;
+import slotledger.rules.internal.ddr2.FullyBuffered;
+import slotledger.rules.internal.ddr3.Ddr3Chips;
+import slotledger.rules.internal.ddr3.LowVoltageUnsaid;
+import slotledger.rules.internal.ddr3.ThirdBesideQuadRank;
 import slotledger.rules.internal.ddr5.AlikeInChannel;
 import slotledger.rules.internal.ddr5.OneCapacity;
 import slotledger.rules.internal.ddr5.OneChipWidth;
@@ -34,6 +41,9 @@ import slotledger.rules.internal.limits.SmallestModule;
 import slotledger.rules.internal.limits.SystemUses;
 import slotledger.rules.internal.rate.MixedLatencies;
 import slotledger.rules.internal.rate.MixedRates;
+import slotledger.rules.internal.sdr.BusGrade;
+import slotledger.rules.internal.sdr.RegisteredWhereSaid;
+import slotledger.rules.internal.sdr.SdrChips;
 import slotledger.rules.internal.server.ChannelsAlike;
 import slotledger.rules.internal.server.TwoCapacities;
 import slotledger.rules.internal.slots.AbsentProcessor;
@@ -48,7 +58,7 @@ import slotledger.rules.spi.MemoryRule;
 public final class StandardRuleList {
 
     /** How many there are; the service of all rules waits for so many. */
-    public static final int COUNT = 41;
+    public static final int COUNT = 51;
 
     private StandardRuleList() {
     }
@@ -60,6 +70,13 @@ public final class StandardRuleList {
                 new ChipWidthFits(),
                 new ChipsAddUp(),
                 new ModuleRanksFit(),
+                new HighDensity(),
+                new Supply400(),
+                new DoubleSidedX16(),
+                new FullyBuffered(),
+                new Ddr3Chips(),
+                new LowVoltageUnsaid(),
+                new ThirdBesideQuadRank(),
                 new AlikeInChannel(),
                 new OneCapacity(),
                 new OneChipWidth(),
@@ -88,6 +105,9 @@ public final class StandardRuleList {
                 new SystemUses(),
                 new MixedLatencies(),
                 new MixedRates(),
+                new BusGrade(),
+                new SdrChips(),
+                new RegisteredWhereSaid(),
                 new ChannelsAlike(),
                 new TwoCapacities(),
                 new AbsentProcessor(),
