@@ -13,10 +13,10 @@ import slotledger.rules.internal.ddr2.FullyBuffered;
 import slotledger.rules.internal.ddr3.Ddr3Chips;
 import slotledger.rules.internal.ddr3.LowVoltageUnsaid;
 import slotledger.rules.internal.ddr3.ThirdBesideQuadRank;
+import slotledger.rules.internal.ddr4.TwoCapacities;
 import slotledger.rules.internal.ddr5.AlikeInChannel;
 import slotledger.rules.internal.ddr5.OneCapacity;
 import slotledger.rules.internal.ddr5.OneChipWidth;
-import slotledger.rules.internal.family.FamilyKnown;
 import slotledger.rules.internal.fill.ChannelsEqual;
 import slotledger.rules.internal.fill.FillOrderHolds;
 import slotledger.rules.internal.fill.FillTableHolds;
@@ -39,13 +39,13 @@ import slotledger.rules.internal.limits.LargestTotal;
 import slotledger.rules.internal.limits.ProcessorTotal;
 import slotledger.rules.internal.limits.SmallestModule;
 import slotledger.rules.internal.limits.SystemUses;
+import slotledger.rules.internal.lowpower.SolderedOrLpcamm;
 import slotledger.rules.internal.rate.MixedLatencies;
 import slotledger.rules.internal.rate.MixedRates;
 import slotledger.rules.internal.sdr.BusGrade;
 import slotledger.rules.internal.sdr.RegisteredWhereSaid;
 import slotledger.rules.internal.sdr.SdrChips;
 import slotledger.rules.internal.server.ChannelsAlike;
-import slotledger.rules.internal.server.TwoCapacities;
 import slotledger.rules.internal.slots.AbsentProcessor;
 import slotledger.rules.internal.slots.DeadConnector;
 import slotledger.rules.internal.slots.SlotDescribed;
@@ -77,10 +77,10 @@ public final class StandardRuleList {
                 new Ddr3Chips(),
                 new LowVoltageUnsaid(),
                 new ThirdBesideQuadRank(),
+                new TwoCapacities(),
                 new AlikeInChannel(),
                 new OneCapacity(),
                 new OneChipWidth(),
-                new FamilyKnown(),
                 new ChannelsEqual(),
                 new FillOrderHolds(),
                 new FillTableHolds(),
@@ -103,13 +103,13 @@ public final class StandardRuleList {
                 new ProcessorTotal(),
                 new SmallestModule(),
                 new SystemUses(),
+                new SolderedOrLpcamm(),
                 new MixedLatencies(),
                 new MixedRates(),
                 new BusGrade(),
                 new SdrChips(),
                 new RegisteredWhereSaid(),
                 new ChannelsAlike(),
-                new TwoCapacities(),
                 new AbsentProcessor(),
                 new DeadConnector(),
                 new SlotDescribed(),
