@@ -42,6 +42,15 @@ import slotledger.rules.internal.limits.SystemUses;
 import slotledger.rules.internal.lowpower.SolderedOrLpcamm;
 import slotledger.rules.internal.rate.MixedLatencies;
 import slotledger.rules.internal.rate.MixedRates;
+import slotledger.rules.internal.rdram.BanksOneSpeed;
+import slotledger.rules.internal.rdram.BanksWhole;
+import slotledger.rules.internal.rdram.ChannelChips;
+import slotledger.rules.internal.rdram.PairsAlike;
+import slotledger.rules.internal.rdram.RimmAccessTime;
+import slotledger.rules.internal.rdram.RimmChipsAddUp;
+import slotledger.rules.internal.rdram.RimmEcc;
+import slotledger.rules.internal.rdram.RimmHeat;
+import slotledger.rules.internal.rdram.SocketsFilled;
 import slotledger.rules.internal.sdr.BusGrade;
 import slotledger.rules.internal.sdr.RegisteredWhereSaid;
 import slotledger.rules.internal.sdr.SdrChips;
@@ -58,7 +67,7 @@ import slotledger.rules.spi.MemoryRule;
 public final class StandardRuleList {
 
     /** How many there are; the service of all rules waits for so many. */
-    public static final int COUNT = 51;
+    public static final int COUNT = 60;
 
     private StandardRuleList() {
     }
@@ -109,6 +118,15 @@ public final class StandardRuleList {
                 new BusGrade(),
                 new SdrChips(),
                 new RegisteredWhereSaid(),
+                new BanksOneSpeed(),
+                new BanksWhole(),
+                new ChannelChips(),
+                new PairsAlike(),
+                new RimmAccessTime(),
+                new RimmChipsAddUp(),
+                new RimmEcc(),
+                new RimmHeat(),
+                new SocketsFilled(),
                 new ChannelsAlike(),
                 new AbsentProcessor(),
                 new DeadConnector(),
