@@ -9,13 +9,16 @@ import slotledger.rules.internal.chips.ModuleRanksFit;
 import slotledger.rules.internal.ddr5.AlikeInChannel;
 import slotledger.rules.internal.ddr5.OneCapacity;
 import slotledger.rules.internal.ddr5.OneChipWidth;
+import slotledger.rules.internal.fill.BanksWhole;
 import slotledger.rules.internal.fill.ChannelsEqual;
+import slotledger.rules.internal.fill.EmptySockets;
 import slotledger.rules.internal.fill.FillOrderHolds;
 import slotledger.rules.internal.fill.FillTableHolds;
 import slotledger.rules.internal.fill.FirstOfChannelFirst;
 import slotledger.rules.internal.fill.LargestFirst;
 import slotledger.rules.internal.fill.MatchedSets;
 import slotledger.rules.internal.fill.ProcessorsEqual;
+import slotledger.rules.internal.fill.RanksFirst;
 import slotledger.rules.internal.kind.BufferingFits;
 import slotledger.rules.internal.kind.EccFits;
 import slotledger.rules.internal.kind.EccUnmixed;
@@ -26,6 +29,7 @@ import slotledger.rules.internal.kind.OneBuffering;
 import slotledger.rules.internal.kind.OneGeneration;
 import slotledger.rules.internal.kind.OneVoltage;
 import slotledger.rules.internal.kind.VoltageFits;
+import slotledger.rules.internal.limits.Addressable;
 import slotledger.rules.internal.limits.LargestModule;
 import slotledger.rules.internal.limits.LargestTotal;
 import slotledger.rules.internal.limits.ProcessorTotal;
@@ -34,6 +38,7 @@ import slotledger.rules.internal.limits.SystemUses;
 import slotledger.rules.internal.rate.MixedLatencies;
 import slotledger.rules.internal.rate.MixedRates;
 import slotledger.rules.internal.server.ChannelsAlike;
+import slotledger.rules.internal.server.RedundancyHolds;
 import slotledger.rules.internal.server.TwoCapacities;
 import slotledger.rules.internal.slots.AbsentProcessor;
 import slotledger.rules.internal.slots.DeadConnector;
@@ -47,7 +52,7 @@ import slotledger.rules.spi.MemoryRule;
 public final class StandardRuleList {
 
     /** How many there are; the service of all rules waits for so many. */
-    public static final int COUNT = 40;
+    public static final int COUNT = 45;
 
     private StandardRuleList() {
     }
@@ -62,13 +67,16 @@ public final class StandardRuleList {
                 new AlikeInChannel(),
                 new OneCapacity(),
                 new OneChipWidth(),
+                new BanksWhole(),
                 new ChannelsEqual(),
+                new EmptySockets(),
                 new FillOrderHolds(),
                 new FillTableHolds(),
                 new FirstOfChannelFirst(),
                 new LargestFirst(),
                 new MatchedSets(),
                 new ProcessorsEqual(),
+                new RanksFirst(),
                 new BufferingFits(),
                 new EccFits(),
                 new EccUnmixed(),
@@ -79,6 +87,7 @@ public final class StandardRuleList {
                 new OneGeneration(),
                 new OneVoltage(),
                 new VoltageFits(),
+                new Addressable(),
                 new LargestModule(),
                 new LargestTotal(),
                 new ProcessorTotal(),
@@ -87,6 +96,7 @@ public final class StandardRuleList {
                 new MixedLatencies(),
                 new MixedRates(),
                 new ChannelsAlike(),
+                new RedundancyHolds(),
                 new TwoCapacities(),
                 new AbsentProcessor(),
                 new DeadConnector(),
