@@ -6,10 +6,11 @@ import slotledger.rules.internal.chips.ChipSizeFits;
 import slotledger.rules.internal.chips.ChipWidthFits;
 import slotledger.rules.internal.chips.ChipsAddUp;
 import slotledger.rules.internal.chips.ModuleRanksFit;
+import slotledger.rules.internal.ddr4.TwoCapacities;
 import slotledger.rules.internal.ddr5.AlikeInChannel;
 import slotledger.rules.internal.ddr5.OneCapacity;
 import slotledger.rules.internal.ddr5.OneChipWidth;
-import slotledger.rules.internal.fill.BanksWhole;
+import slotledger.rules.internal.fill.BanksFilled;
 import slotledger.rules.internal.fill.ChannelsEqual;
 import slotledger.rules.internal.fill.EmptySockets;
 import slotledger.rules.internal.fill.FillOrderHolds;
@@ -35,11 +36,20 @@ import slotledger.rules.internal.limits.LargestTotal;
 import slotledger.rules.internal.limits.ProcessorTotal;
 import slotledger.rules.internal.limits.SmallestModule;
 import slotledger.rules.internal.limits.SystemUses;
+import slotledger.rules.internal.lowpower.SolderedOrLpcamm;
 import slotledger.rules.internal.rate.MixedLatencies;
 import slotledger.rules.internal.rate.MixedRates;
+import slotledger.rules.internal.rdram.BanksOneSpeed;
+import slotledger.rules.internal.rdram.BanksWhole;
+import slotledger.rules.internal.rdram.ChannelChips;
+import slotledger.rules.internal.rdram.PairsAlike;
+import slotledger.rules.internal.rdram.RimmAccessTime;
+import slotledger.rules.internal.rdram.RimmChipsAddUp;
+import slotledger.rules.internal.rdram.RimmEcc;
+import slotledger.rules.internal.rdram.RimmHeat;
+import slotledger.rules.internal.rdram.SocketsFilled;
 import slotledger.rules.internal.server.ChannelsAlike;
 import slotledger.rules.internal.server.RedundancyHolds;
-import slotledger.rules.internal.server.TwoCapacities;
 import slotledger.rules.internal.slots.AbsentProcessor;
 import slotledger.rules.internal.slots.DeadConnector;
 import slotledger.rules.internal.slots.SlotDescribed;
@@ -52,7 +62,7 @@ import slotledger.rules.spi.MemoryRule;
 public final class StandardRuleList {
 
     /** How many there are; the service of all rules waits for so many. */
-    public static final int COUNT = 45;
+    public static final int COUNT = 55;
 
     private StandardRuleList() {
     }
@@ -64,10 +74,11 @@ public final class StandardRuleList {
                 new ChipWidthFits(),
                 new ChipsAddUp(),
                 new ModuleRanksFit(),
+                new TwoCapacities(),
                 new AlikeInChannel(),
                 new OneCapacity(),
                 new OneChipWidth(),
-                new BanksWhole(),
+                new BanksFilled(),
                 new ChannelsEqual(),
                 new EmptySockets(),
                 new FillOrderHolds(),
@@ -93,11 +104,20 @@ public final class StandardRuleList {
                 new ProcessorTotal(),
                 new SmallestModule(),
                 new SystemUses(),
+                new SolderedOrLpcamm(),
                 new MixedLatencies(),
                 new MixedRates(),
+                new BanksOneSpeed(),
+                new BanksWhole(),
+                new ChannelChips(),
+                new PairsAlike(),
+                new RimmAccessTime(),
+                new RimmChipsAddUp(),
+                new RimmEcc(),
+                new RimmHeat(),
+                new SocketsFilled(),
                 new ChannelsAlike(),
                 new RedundancyHolds(),
-                new TwoCapacities(),
                 new AbsentProcessor(),
                 new DeadConnector(),
                 new SlotDescribed(),

@@ -23,12 +23,12 @@ import slotledger.rules.spi.Statement;
 /** The sockets of a bank are all filled or all empty, and banks are filled in their order. */
 @Component(service = MemoryRule.class)
 @RuleId("banks")
-public final class BanksWhole extends Rule {
+public final class BanksFilled extends Rule {
 
     /** Families whose own laws say more of banks. */
     private static final Set<Generation> WITH_LAWS_OF_BANKS = Set.of(Generation.FPM, Generation.EDO, Generation.RDRAM);
 
-    public BanksWhole() {
+    public BanksFilled() {
         super(new RulePage(
                 "banks",
                 "Where a document names banks of sockets, each bank is whole or empty, its modules are of one "

@@ -10,9 +10,9 @@ import slotledger.rules.fixture.Judged;
 import slotledger.rules.spi.MemoryRule;
 
 /** Outside check: PowerEdge SC1425 manual p.49, banks of two sockets; one module alone goes into DIMM1_A. */
-class BanksWholeTest {
+class BanksFilledTest {
 
-    private static final MemoryRule RULE = new BanksWhole();
+    private static final MemoryRule RULE = new BanksFilled();
     private static final String SC1425 = """
             form server
             channel A 1 1A 2A 3A
