@@ -71,7 +71,7 @@ public final class BanksFilled extends Rule {
             gap = gap == null && filled == 0 ? bank : gap;
         }
         if (!objected) {
-            collector.report(Weight.PASSES, () -> Statement.of("Every bank is whole or empty, and the first are filled.")
+            collector.report(Weight.PASSES, () -> Statement.of("Every bank is whole or empty; the first are filled.")
                     .by(situation.board().sourceOf(BoardFact.BANKS)));
         }
     }

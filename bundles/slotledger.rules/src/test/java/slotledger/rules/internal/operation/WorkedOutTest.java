@@ -35,7 +35,8 @@ class WorkedOutTest {
 
     private static List<String> parts(Board board, String population) {
         return workOut(board, population).parts().stream()
-                .map(part -> "%d: %d x %s, %s".formatted(part.processor(), part.channels(), part.capacity(), part.peak()))
+                .map(part -> "%d: %d x %s, %s".formatted(
+                        part.processor(), part.channels(), part.capacity(), part.peak()))
                 .toList();
     }
 
