@@ -77,10 +77,10 @@ class WaysOfFillingTest {
 
     @Test
     void aFamilyWithoutRulesGetsOneUnknownReason() {
-        Board board = BoardText.board("none", "channel A 1 A1 A2\ntakes RDRAM DIMM");
-        Verdict verdict = Judged.byAll(board, "A1: 128MB RDRAM");
+        Board board = BoardText.board("none", "channel A 1 A1 A2\ntakes EDO DIMM");
+        Verdict verdict = Judged.byAll(board, "A1: 16MB EDO");
         assertEquals(1, verdict.reasons().size());
-        assertEquals("There are no rules for this family (RDRAM).", verdict.reasons().get(0).sentence());
+        assertEquals("There are no rules for this family (EDO).", verdict.reasons().get(0).sentence());
         assertEquals(Weight.UNKNOWN, verdict.weight());
     }
 

@@ -1,15 +1,11 @@
 package slotledger.rules.internal;
 
 import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Set;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 import org.osgi.service.component.annotations.ReferencePolicyOption;
-import slotledger.model.module.Generation;
 import slotledger.model.verdict.Operation;
 import slotledger.model.verdict.Reason;
 import slotledger.model.verdict.Verdict;
@@ -17,14 +13,15 @@ import slotledger.model.verdict.Weight;
 import slotledger.rules.MemoryRules;
 import slotledger.rules.RulePage;
 import slotledger.rules.Setup;
+import slotledger.rules.internal.family.FamilyKnown;
 import slotledger.rules.internal.operation.Running;
 import slotledger.rules.spi.MemoryRule;
 import slotledger.rules.spi.Situation;
 import slotledger.rules.spi.Situations;
 
 /**
- * Asks every rule, by id. Where a board allows several ways of filling, the population is judged by the way that
- * suits it best.
+ * Asks every rule that speaks of the board's family, by id. Where a board allows several ways of filling, the
+ * population is judged by the way that suits it best.
  *
  * <p>The reference is static: a rule that comes or goes makes a new component, so that one plan never sees the rules
  * change. The smallest count keeps the service away until all rules of this bundle are there.
@@ -33,23 +30,13 @@ import slotledger.rules.spi.Situations;
 public final class DefaultMemoryRules implements MemoryRules {
 
     private final Situations situations = new Situations();
-    private final MemoryRule[] rules;
-    private final int[] families;
+    private final Lineup lineup;
 
     /** Fails where two rules have the same id. */
     @Activate
     public DefaultMemoryRules(
             @Reference(name = "rules", policyOption = ReferencePolicyOption.GREEDY) List<MemoryRule> rules) {
-        this.rules = rules.stream().sorted(Comparator.comparing(MemoryRule::id)).toArray(MemoryRule[]::new);
-        families = new int[this.rules.length];
-        for (int i = 0; i < families.length; i++) {
-            families[i] = mask(this.rules[i].families());
-            if (i > 0 && this.rules[i].id().equals(this.rules[i - 1].id())) {
-                throw new IllegalArgumentException(
-                        "The rule id %s must not occur twice. Maybe a dropped-in bundle takes the id of another rule."
-                                .formatted(this.rules[i].id()));
-            }
-        }
+        lineup = new Lineup(rules);
     }
 
     @Override
@@ -81,7 +68,7 @@ public final class DefaultMemoryRules implements MemoryRules {
 
     @Override
     public List<RulePage> pages() {
-        return Arrays.stream(rules).map(MemoryRule::page).toList();
+        return lineup.pages();
     }
 
     private Situation best(List<Situation> ways) {
@@ -101,10 +88,9 @@ public final class DefaultMemoryRules implements MemoryRules {
     }
 
     private Tally ask(Situation situation, Tally tally, boolean stopAtFirstNo) {
-        int wanted = mask(situation.generations());
-        for (int i = 0; i < rules.length; i++) {
-            if ((families[i] & wanted) != 0) {
-                rules[i].judge(situation, tally);
+        if (FamilyKnown.judge(situation, lineup.lawful(), tally)) {
+            for (MemoryRule rule : lineup.of(situation.generations())) {
+                rule.judge(situation, tally);
                 if (stopAtFirstNo && tally.worst == Weight.BLOCKS) {
                     return tally;
                 }
@@ -115,10 +101,9 @@ public final class DefaultMemoryRules implements MemoryRules {
 
     private List<Reason> reasons(Situation situation) {
         Reasons collector = new Reasons();
-        int wanted = mask(situation.generations());
-        for (int i = 0; i < rules.length; i++) {
-            if ((families[i] & wanted) != 0) {
-                rules[i].judge(situation, collector.of(rules[i].page()));
+        if (FamilyKnown.judge(situation, lineup.lawful(), collector.of(FamilyKnown.PAGE))) {
+            for (MemoryRule rule : lineup.of(situation.generations())) {
+                rule.judge(situation, collector.of(rule.page()));
             }
         }
         return collector.worstFirst();
@@ -139,13 +124,5 @@ public final class DefaultMemoryRules implements MemoryRules {
         joined.set(0, new Reason(worst.rule(), worst.weight(), sentence, worst.slots(), worst.source(), worst.remedy(),
                 others, worst.missing()));
         return joined;
-    }
-
-    private static int mask(Set<Generation> generations) {
-        int mask = 0;
-        for (Generation generation : generations) {
-            mask |= 1 << generation.ordinal();
-        }
-        return mask;
     }
 }

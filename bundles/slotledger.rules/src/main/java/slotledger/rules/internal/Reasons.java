@@ -3,6 +3,7 @@ package slotledger.rules.internal;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import slotledger.model.verdict.MissingFact;
 import slotledger.model.verdict.Reason;
 import slotledger.model.verdict.Weight;
@@ -32,6 +33,6 @@ final class Reasons {
             case CAUTION, LOWERS, BLOCKS -> page.whatToDo();
         });
         return new Reason(page.id(), weight, words.sentence(), words.slots(), words.source().orElse(page.source()),
-                remedy, List.of(), words.missing());
+                remedy, List.of(), weight == Weight.UNKNOWN ? words.missing() : Optional.empty());
     }
 }

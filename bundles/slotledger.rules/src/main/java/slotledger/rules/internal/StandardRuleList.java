@@ -6,10 +6,10 @@ import slotledger.rules.internal.chips.ChipSizeFits;
 import slotledger.rules.internal.chips.ChipWidthFits;
 import slotledger.rules.internal.chips.ChipsAddUp;
 import slotledger.rules.internal.chips.ModuleRanksFit;
+import slotledger.rules.internal.ddr4.TwoCapacities;
 import slotledger.rules.internal.ddr5.AlikeInChannel;
 import slotledger.rules.internal.ddr5.OneCapacity;
 import slotledger.rules.internal.ddr5.OneChipWidth;
-import slotledger.rules.internal.family.FamilyKnown;
 import slotledger.rules.internal.fill.ChannelsEqual;
 import slotledger.rules.internal.fill.FillOrderHolds;
 import slotledger.rules.internal.fill.FillTableHolds;
@@ -32,10 +32,10 @@ import slotledger.rules.internal.limits.LargestTotal;
 import slotledger.rules.internal.limits.ProcessorTotal;
 import slotledger.rules.internal.limits.SmallestModule;
 import slotledger.rules.internal.limits.SystemUses;
+import slotledger.rules.internal.lowpower.SolderedOrLpcamm;
 import slotledger.rules.internal.rate.MixedLatencies;
 import slotledger.rules.internal.rate.MixedRates;
 import slotledger.rules.internal.server.ChannelsAlike;
-import slotledger.rules.internal.server.TwoCapacities;
 import slotledger.rules.internal.slots.AbsentProcessor;
 import slotledger.rules.internal.slots.DeadConnector;
 import slotledger.rules.internal.slots.SlotDescribed;
@@ -60,10 +60,10 @@ public final class StandardRuleList {
                 new ChipWidthFits(),
                 new ChipsAddUp(),
                 new ModuleRanksFit(),
+                new TwoCapacities(),
                 new AlikeInChannel(),
                 new OneCapacity(),
                 new OneChipWidth(),
-                new FamilyKnown(),
                 new ChannelsEqual(),
                 new FillOrderHolds(),
                 new FillTableHolds(),
@@ -86,10 +86,10 @@ public final class StandardRuleList {
                 new ProcessorTotal(),
                 new SmallestModule(),
                 new SystemUses(),
+                new SolderedOrLpcamm(),
                 new MixedLatencies(),
                 new MixedRates(),
                 new ChannelsAlike(),
-                new TwoCapacities(),
                 new AbsentProcessor(),
                 new DeadConnector(),
                 new SlotDescribed(),

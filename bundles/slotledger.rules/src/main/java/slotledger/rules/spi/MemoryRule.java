@@ -16,7 +16,10 @@ public interface MemoryRule {
     /** What a person can read about the rule; always the same. */
     RulePage page();
 
-    /** The generations it speaks of; it is only asked for boards that take one of them. Always the same. */
+    /**
+     * The generations it speaks of; it is only asked for boards that take one of them. Empty for a general rule, which
+     * is asked for every generation that some other rule names: those have a law. Always the same.
+     */
     Set<Generation> families();
 
     /** Looks at a population and reports what it finds, or that all is well, or nothing. */

@@ -13,7 +13,7 @@ import slotledger.model.verdict.MissingFact;
  * @param slots    labels of the slots concerned; empty means the board as a whole
  * @param source   who says so; empty means the source of the rule's page
  * @param remedy   what to do; empty means what the rule's page says, or the cheapest way to find the missing fact
- * @param missing  the fact nobody knows; always there where the weight is unknown
+ * @param missing  the fact nobody knows; always there where the weight is unknown, without meaning for other weights
  */
 public record Statement(
         String sentence,

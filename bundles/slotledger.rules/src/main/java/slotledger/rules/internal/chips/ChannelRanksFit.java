@@ -5,6 +5,7 @@ import java.util.OptionalInt;
 import org.osgi.service.component.annotations.Component;
 import slotledger.model.board.BoardFact;
 import slotledger.model.source.Source;
+import slotledger.model.verdict.MissingFact;
 import slotledger.model.verdict.Weight;
 import slotledger.rules.RulePage;
 import slotledger.rules.kit.ModuleFacts;
@@ -91,6 +92,9 @@ public final class ChannelRanksFit extends Rule {
 
     private static Statement statement(Situation situation, Placed first, String sentence) {
         List<String> labels = situation.inChannel(first.channel()).stream().map(Placed::label).toList();
-        return Statement.of(sentence).in(labels).by(situation.board().sourceOf(BoardFact.RANKS));
+        return Statement.of(sentence)
+                .in(labels)
+                .by(situation.board().sourceOf(BoardFact.RANKS))
+                .missing(MissingFact.RANKS);
     }
 }

@@ -9,6 +9,7 @@ import slotledger.model.module.ChipWidth;
 import slotledger.model.module.Generation;
 import slotledger.model.module.ModuleKind;
 import slotledger.model.source.Source;
+import slotledger.model.verdict.MissingFact;
 import slotledger.model.verdict.Weight;
 import slotledger.rules.RulePage;
 import slotledger.rules.kit.ModuleFacts;
@@ -68,7 +69,8 @@ public final class ChipSizeFits extends ModuleRule {
                 + module.way().largestChip().map(chip -> " up to " + chip).orElse("");
         return Statement.of("%s %s; the board knows chips%s.".formatted(module, has, limits))
                 .in(module)
-                .by(situation.board().sourceOf(BoardFact.CHIP_SIZE));
+                .by(situation.board().sourceOf(BoardFact.CHIP_SIZE))
+                .missing(MissingFact.CHIP_SIZE);
     }
 
     @Override

@@ -10,6 +10,7 @@ import slotledger.model.module.Buffering;
 import slotledger.model.module.ChipWidth;
 import slotledger.model.module.Generation;
 import slotledger.model.source.Source;
+import slotledger.model.verdict.MissingFact;
 import slotledger.model.verdict.Weight;
 import slotledger.rules.RulePage;
 import slotledger.rules.kit.ModuleFacts;
@@ -65,7 +66,8 @@ public final class ChipWidthFits extends ModuleRule {
                 : "the board works with " + text(module.way().chipWidths());
         return Statement.of("%s %s; %s.".formatted(module, has, board))
                 .in(module)
-                .by(situation.board().sourceOf(BoardFact.CHIP_WIDTH));
+                .by(situation.board().sourceOf(BoardFact.CHIP_WIDTH))
+                .missing(module.way().chipWidths().isEmpty() ? MissingFact.BOARD_FACT : MissingFact.CHIP_WIDTH);
     }
 
     @Override

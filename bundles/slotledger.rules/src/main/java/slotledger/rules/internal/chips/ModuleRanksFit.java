@@ -5,6 +5,7 @@ import java.util.OptionalInt;
 import org.osgi.service.component.annotations.Component;
 import slotledger.model.board.BoardFact;
 import slotledger.model.source.Source;
+import slotledger.model.verdict.MissingFact;
 import slotledger.model.verdict.Weight;
 import slotledger.rules.RulePage;
 import slotledger.rules.kit.ModuleFacts;
@@ -50,7 +51,8 @@ public final class ModuleRanksFit extends ModuleRule {
         return Statement.of("%s %s; the board works with modules of up to %d."
                         .formatted(module, has, module.way().moduleRanks().getAsInt()))
                 .in(module)
-                .by(situation.board().sourceOf(BoardFact.RANKS));
+                .by(situation.board().sourceOf(BoardFact.RANKS))
+                .missing(MissingFact.RANKS);
     }
 
     @Override

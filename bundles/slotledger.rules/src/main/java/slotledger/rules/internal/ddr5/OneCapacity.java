@@ -5,6 +5,7 @@ import org.osgi.service.component.annotations.Component;
 import slotledger.model.board.BoardForm;
 import slotledger.model.module.Generation;
 import slotledger.model.source.Source;
+import slotledger.model.verdict.MissingFact;
 import slotledger.model.verdict.Weight;
 import slotledger.rules.RulePage;
 import slotledger.rules.kit.ModuleFacts;
@@ -45,7 +46,8 @@ public final class OneCapacity extends Rule {
                             ("The modules are of %d capacities; makers' guides allow one, this board's document "
                                     + "doesn't say.")
                                     .formatted(ModuleFacts.capacities(situation).size()))
-                    .in(situation.filled()));
+                    .in(situation.filled())
+                    .missing(MissingFact.BOARD_FACT));
         }
     }
 }

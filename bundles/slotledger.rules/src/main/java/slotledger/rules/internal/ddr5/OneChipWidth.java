@@ -7,6 +7,7 @@ import slotledger.model.board.BoardForm;
 import slotledger.model.module.ChipWidth;
 import slotledger.model.module.Generation;
 import slotledger.model.source.Source;
+import slotledger.model.verdict.MissingFact;
 import slotledger.model.verdict.Weight;
 import slotledger.rules.RulePage;
 import slotledger.rules.kit.ModuleFacts;
@@ -55,7 +56,8 @@ public final class OneChipWidth extends Rule {
                                 ("%s and %s chips are mixed; makers' guides forbid it, this board's document "
                                         + "doesn't say.")
                                         .formatted(one.text(), width.get().text()))
-                        .in(situation.filled()));
+                        .in(situation.filled())
+                        .missing(MissingFact.BOARD_FACT));
                 return;
             }
             first = width.orElse(first);

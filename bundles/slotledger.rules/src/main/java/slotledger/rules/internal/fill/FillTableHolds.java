@@ -7,6 +7,7 @@ import slotledger.model.board.BoardFact;
 import slotledger.model.board.Fill;
 import slotledger.model.board.FillRow;
 import slotledger.model.source.Source;
+import slotledger.model.verdict.MissingFact;
 import slotledger.model.verdict.Weight;
 import slotledger.rules.RulePage;
 import slotledger.rules.kit.FillFacts;
@@ -59,7 +60,8 @@ public final class FillTableHolds extends Rule {
         collector.report(weight, () -> Statement.of(
                         sentence.get().formatted(FillFacts.modules(situation.filled().size())))
                 .in(situation.filled())
-                .by(situation.board().sourceOf(BoardFact.FILL)));
+                .by(situation.board().sourceOf(BoardFact.FILL))
+                .missing(MissingFact.BOARD_FACT));
     }
 
     private static String rows(Situation situation, int count) {

@@ -1,12 +1,15 @@
 package slotledger.rules.internal.fill;
 
 import java.util.List;
+import java.util.Set;
 import org.osgi.service.component.annotations.Component;
 import slotledger.model.board.Fill;
 import slotledger.model.board.Slot;
+import slotledger.model.module.Generation;
 import slotledger.model.source.Source;
 import slotledger.model.verdict.Weight;
 import slotledger.rules.RulePage;
+import slotledger.rules.kit.Families;
 import slotledger.rules.kit.Rule;
 import slotledger.rules.spi.Collector;
 import slotledger.rules.spi.MemoryRule;
@@ -29,6 +32,11 @@ public final class FirstOfChannelFirst extends Rule {
                 "Move the module to the first slot of its channel.",
                 "Channel A has A1 (first) and A2. One module in A2 with A1 empty lets the wires of A1 end open and "
                         + "can keep the rate down."));
+    }
+
+    @Override
+    public Set<Generation> families() {
+        return Families.DDR_ON;
     }
 
     @Override

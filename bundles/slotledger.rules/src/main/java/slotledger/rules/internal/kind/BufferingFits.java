@@ -6,6 +6,7 @@ import org.osgi.service.component.annotations.Component;
 import slotledger.model.board.BoardFact;
 import slotledger.model.module.Buffering;
 import slotledger.model.source.Source;
+import slotledger.model.verdict.MissingFact;
 import slotledger.model.verdict.Weight;
 import slotledger.rules.RulePage;
 import slotledger.rules.kit.ModuleFacts;
@@ -51,7 +52,8 @@ public final class BufferingFits extends ModuleRule {
         String sentence = buffering.isEmpty()
                 ? "It is not known whether %s is %s, as the board needs.".formatted(lower(module), wanted)
                 : "%s is %s; the board works with %s modules.".formatted(module, buffering.get().text(), wanted);
-        return Statement.of(sentence).in(module).by(situation.board().sourceOf(BoardFact.BUFFERING));
+        return Statement.of(sentence).in(module).by(situation.board().sourceOf(BoardFact.BUFFERING))
+                .missing(MissingFact.BUFFERING);
     }
 
     @Override

@@ -3,7 +3,9 @@ package slotledger.rules.internal.kind;
 import java.util.Optional;
 import org.osgi.service.component.annotations.Component;
 import slotledger.model.board.BoardFact;
+import slotledger.model.board.EccOutcome;
 import slotledger.model.source.Source;
+import slotledger.model.verdict.MissingFact;
 import slotledger.model.verdict.Weight;
 import slotledger.rules.RulePage;
 import slotledger.rules.kit.ModuleFacts;
@@ -58,7 +60,8 @@ public final class EccFits extends ModuleRule {
         };
         return Statement.of("%s %s; %s.".formatted(module, carries, board))
                 .in(module)
-                .by(situation.board().sourceOf(BoardFact.ECC));
+                .by(situation.board().sourceOf(BoardFact.ECC))
+                .missing(module.way().ecc() == EccOutcome.UNKNOWN ? MissingFact.BOARD_FACT : MissingFact.ERROR_CHECK);
     }
 
     @Override

@@ -6,6 +6,7 @@ import org.osgi.service.component.annotations.Component;
 import slotledger.model.board.BoardFact;
 import slotledger.model.module.Form;
 import slotledger.model.source.Source;
+import slotledger.model.verdict.MissingFact;
 import slotledger.model.verdict.Weight;
 import slotledger.rules.RulePage;
 import slotledger.rules.kit.ModuleRule;
@@ -42,7 +43,8 @@ public final class FormFits extends ModuleRule {
         String sentence = module.kind().form().isEmpty()
                 ? "%s is of unknown form; the slot takes %s.".formatted(module, wanted)
                 : "%s is a %s; the slot takes %s.".formatted(module, module.kind().form().get().text(), wanted);
-        return Statement.of(sentence).in(module).by(situation.board().sourceOf(BoardFact.FORM));
+        return Statement.of(sentence).in(module).by(situation.board().sourceOf(BoardFact.FORM))
+                .missing(MissingFact.FORM);
     }
 
     @Override

@@ -7,6 +7,7 @@ import slotledger.model.module.Form;
 import slotledger.model.module.Generation;
 import slotledger.model.source.Ground;
 import slotledger.model.source.Source;
+import slotledger.model.verdict.MissingFact;
 import slotledger.model.verdict.Weight;
 import slotledger.rules.RulePage;
 import slotledger.rules.kit.ModuleRule;
@@ -48,7 +49,8 @@ public final class GenerationFits extends ModuleRule {
                 ? "%s is of unknown generation; the slot takes %s.".formatted(module, wanted)
                 : "%s is %s; the slot takes %s%s.".formatted(module, module.kind().generation().get().text(), wanted,
                         samePins(module));
-        return Statement.of(sentence).in(module).by(situation.board().sourceOf(BoardFact.TAKES));
+        return Statement.of(sentence).in(module).by(situation.board().sourceOf(BoardFact.TAKES))
+                .missing(MissingFact.GENERATION);
     }
 
     @Override

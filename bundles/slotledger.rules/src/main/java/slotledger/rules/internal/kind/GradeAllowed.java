@@ -7,6 +7,7 @@ import org.osgi.service.component.annotations.Component;
 import slotledger.model.board.BoardFact;
 import slotledger.model.source.Source;
 import slotledger.model.unit.Rate;
+import slotledger.model.verdict.MissingFact;
 import slotledger.model.verdict.Weight;
 import slotledger.rules.RulePage;
 import slotledger.rules.kit.ModuleRule;
@@ -54,7 +55,8 @@ public final class GradeAllowed extends ModuleRule {
         String has = module.kind().rate().map(rate -> "is rated " + rate).orElse("has an unknown rating");
         return Statement.of("%s %s; the document allows modules rated %s.".formatted(module, has, text(module)))
                 .in(module)
-                .by(situation.board().sourceOf(BoardFact.RATES));
+                .by(situation.board().sourceOf(BoardFact.RATES))
+                .missing(MissingFact.RATE);
     }
 
     @Override

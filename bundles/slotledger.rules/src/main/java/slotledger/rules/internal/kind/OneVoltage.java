@@ -4,6 +4,7 @@ import org.osgi.service.component.annotations.Component;
 import slotledger.model.board.BoardFact;
 import slotledger.model.source.Source;
 import slotledger.model.unit.Voltage;
+import slotledger.model.verdict.MissingFact;
 import slotledger.model.verdict.Weight;
 import slotledger.rules.RulePage;
 import slotledger.rules.kit.ModuleFacts;
@@ -55,7 +56,8 @@ public final class OneVoltage extends Rule {
         } else if (open) {
             collector.report(Weight.UNKNOWN, () -> Statement.of(
                             "It is not known whether all modules work at one voltage.")
-                    .in(situation.filled()));
+                    .in(situation.filled())
+                    .missing(MissingFact.VOLTAGE));
         } else if (anyAlone) {
             collector.report(Weight.BLOCKS, () -> Statement.of(
                             "There is no voltage at which all modules work that the slots supply.")

@@ -7,6 +7,7 @@ import org.osgi.service.component.annotations.Component;
 import slotledger.model.board.BoardFact;
 import slotledger.model.source.Source;
 import slotledger.model.unit.Voltage;
+import slotledger.model.verdict.MissingFact;
 import slotledger.model.verdict.Weight;
 import slotledger.rules.RulePage;
 import slotledger.rules.kit.ModuleFacts;
@@ -56,7 +57,8 @@ public final class VoltageFits extends ModuleRule {
                         .formatted(supplied, BufferingFits.lower(module))
                 : "%s works at %s; the slot supplies %s."
                         .formatted(module, text(ModuleFacts.voltages(module.kind())), supplied);
-        return Statement.of(sentence).in(module).by(situation.board().sourceOf(BoardFact.VOLTAGE));
+        return Statement.of(sentence).in(module).by(situation.board().sourceOf(BoardFact.VOLTAGE))
+                .missing(MissingFact.VOLTAGE);
     }
 
     @Override

@@ -8,6 +8,7 @@ import slotledger.model.board.Processor;
 import slotledger.model.source.Ground;
 import slotledger.model.source.Source;
 import slotledger.model.unit.Capacity;
+import slotledger.model.verdict.MissingFact;
 import slotledger.model.verdict.Weight;
 import slotledger.rules.RulePage;
 import slotledger.rules.kit.Rule;
@@ -54,7 +55,8 @@ public final class ProcessorTotal extends Rule {
         }
         Weight weight = worst == least ? worst : Weight.UNKNOWN;
         collector.report(weight, () -> Statement.of(sentence(weight, situation, installed))
-                .by(situation.board().sourceOf(BoardFact.PROCESSORS)));
+                .by(situation.board().sourceOf(BoardFact.PROCESSORS))
+                .missing(MissingFact.PROCESSOR));
     }
 
     private static String sentence(Weight weight, Situation situation, Optional<Processor> installed) {

@@ -5,6 +5,7 @@ import slotledger.model.board.BoardFact;
 import slotledger.model.board.SlotUse;
 import slotledger.model.source.Ground;
 import slotledger.model.source.Source;
+import slotledger.model.verdict.MissingFact;
 import slotledger.model.verdict.Weight;
 import slotledger.rules.RulePage;
 import slotledger.rules.kit.Rule;
@@ -42,7 +43,8 @@ public final class SlotDescribed extends Rule {
                             ? "%s is in a slot that stays empty in this way of filling.".formatted(module)
                             : "No document says what the slot takes in which %s is.".formatted(lower(module)))
                     .in(module)
-                    .by(situation.board().sourceOf(BoardFact.TAKES)));
+                    .by(situation.board().sourceOf(BoardFact.TAKES))
+                    .missing(MissingFact.BOARD_FACT));
         }
     }
 

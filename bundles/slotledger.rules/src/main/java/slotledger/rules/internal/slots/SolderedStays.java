@@ -8,6 +8,7 @@ import slotledger.model.board.SlotUse;
 import slotledger.model.machine.SlotContent;
 import slotledger.model.source.Ground;
 import slotledger.model.source.Source;
+import slotledger.model.verdict.MissingFact;
 import slotledger.model.verdict.Weight;
 import slotledger.rules.RulePage;
 import slotledger.rules.kit.Rule;
@@ -52,7 +53,8 @@ public final class SolderedStays extends Rule {
                 objected = true;
                 collector.report(weight, () -> Statement.of(sentence(slot, content, weight))
                         .in(List.of(slot.label()))
-                        .by(situation.board().sourceOf(BoardFact.SOLDERED)));
+                        .by(situation.board().sourceOf(BoardFact.SOLDERED))
+                        .missing(MissingFact.CONTENT));
             }
         }
         if (passed && !objected) {

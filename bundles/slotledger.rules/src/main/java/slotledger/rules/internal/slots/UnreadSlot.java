@@ -6,6 +6,7 @@ import slotledger.model.board.Slot;
 import slotledger.model.machine.SlotContent;
 import slotledger.model.source.Ground;
 import slotledger.model.source.Source;
+import slotledger.model.verdict.MissingFact;
 import slotledger.model.verdict.Weight;
 import slotledger.rules.RulePage;
 import slotledger.rules.kit.Rule;
@@ -40,7 +41,8 @@ public final class UnreadSlot extends Rule {
             if (situation.setup().population().in(slot.label()) instanceof SlotContent.Unread unread) {
                 collector.report(Weight.UNKNOWN, () -> Statement.of(
                                 "What is in slot %s could not be read: \"%s\".".formatted(slot.label(), unread.text()))
-                        .in(List.of(slot.label())));
+                        .in(List.of(slot.label()))
+                        .missing(MissingFact.CONTENT));
             }
         }
     }

@@ -1,4 +1,4 @@
-package slotledger.rules.internal.server;
+package slotledger.rules.internal.ddr4;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
@@ -9,7 +9,7 @@ import slotledger.rules.fixture.BoardText;
 import slotledger.rules.fixture.Judged;
 import slotledger.rules.spi.MemoryRule;
 
-/** Outside check: PowerEdge DDR4 manuals: at most two capacities. */
+/** Outside check: PowerEdge FC430 Owner's Manual: "more than two memory module capacities ... is not supported". */
 class TwoCapacitiesTest {
 
     private static final MemoryRule RULE = new TwoCapacities();
@@ -30,5 +30,13 @@ class TwoCapacitiesTest {
         assertEquals(
                 Weight.UNKNOWN,
                 Judged.by(RULE, BOARD, "A1: 32GB DDR4 DIMM; A5: 16GB DDR4 DIMM; A9: 8GB DDR4 DIMM"));
+    }
+
+    @Test
+    void theSentenceNamesCapacitiesAndSlots() {
+        assertEquals(
+                "The modules are of 3 capacities (32 GB in A1; 16 GB in A5; 8 GB in A9); makers' manuals allow two at "
+                        + "most, this board's document doesn't say.",
+                Judged.sentence(RULE, BOARD, "A1: 32GB DDR4 DIMM; A5: 16GB DDR4 DIMM; A9: 8GB DDR4 DIMM"));
     }
 }
