@@ -73,7 +73,7 @@ final class MatrixCommand extends DeskCommand {
         MatrixFacts.of(matrix).forEach(answer::fact);
         if (out != null) {
             desk().writeMatrix(matrix, out, force);
-            answer.item("Files", out.toString()).fact("file", out.toString());
+            answer.line("").item("Files", out.toString()).fact("file", out.toString());
         }
         return answer.end(ExitCode.OK);
     }

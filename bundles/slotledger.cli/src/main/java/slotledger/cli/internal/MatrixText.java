@@ -36,13 +36,13 @@ final class MatrixText {
     }
 
     void lines(Answer.Builder answer) {
-        answer.item("Board", matrix.board().name() + "  (" + matrix.board().source() + ")");
-        answer.item("Modules", "%d kinds: %d go in somewhere, %d unknown, %d go in nowhere".formatted(rows.size(),
+        answer.wrapped("Board", matrix.board().name() + "  (" + matrix.board().source() + ")");
+        answer.wrapped("Modules", "%d kinds: %d go in somewhere, %d unknown, %d go in nowhere".formatted(rows.size(),
                 count(Weight.PASSES, Weight.CAUTION, Weight.LOWERS), count(Weight.UNKNOWN), count(Weight.BLOCKS)));
         matrix.columns().stream().filter(column -> !column.isOpen())
-                .forEach(column -> answer.item("", column.name() + ": " + column.closed() + "; nothing goes in"));
-        answer.item("Cells", (words ? "" : "+ passes, ! caution, - lowers, ? unknown, x blocks; ")
-                + "a number: so many modules had to be in");
+                .forEach(column -> answer.wrapped("", column.name() + ": " + column.closed() + "; nothing goes in"));
+        answer.wrapped("Cells", (words ? "" : "+ passes, ! caution, - lowers, ? unknown, x blocks; ")
+                + "a number: so many such modules had to be in, and nothing else");
         List<Column> open = matrix.columns().stream().filter(Column::isOpen).toList();
         int perBlock = Math.max(1, room() / width);
         int blocks = (open.size() + perBlock - 1) / perBlock;

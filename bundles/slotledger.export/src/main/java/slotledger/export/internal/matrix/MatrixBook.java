@@ -75,8 +75,8 @@ public final class MatrixBook {
         }
         page.filter(LEFT);
         page.gap();
-        page.note("Below the word: the sockets that had to hold such a module for it (nothing else was in the machine), "
-                + "how the channels run, and the rate in MT/s.");
+        page.note("Below the word: the sockets that had to hold such a module for it (nothing else was in the "
+                + "machine), how the channels run, and the rate in MT/s.");
         page.note("Judged with all processors; where it matters which processor or system is in the machine, "
                 + "judge the machine itself (slotledger explain).");
     }

@@ -19,7 +19,7 @@ public enum Look {
     MONEY_STRONG,
     MONEY_INPUT,
     DATE,
-    /** Cells of a grid, one for each weight; the border tells them apart as the ground does, and the cell has a word. */
+    /** Cells of a grid, one for each weight; their borders differ as their grounds do, and each has a word. */
     CELL_PASSES,
     CELL_CAUTION,
     CELL_LOWERS,

@@ -130,6 +130,10 @@ final class Looks {
         style.setFillPattern(FillPatternType.SOLID_FOREGROUND);
     }
 
+    private static short height(Look look) {
+        return (short) (look == Look.TITLE ? 16 : look == Look.SECTION ? 12 : isCell(look) ? 9 : 10);
+    }
+
     private static boolean isCell(Look look) {
         return look.compareTo(Look.CELL_PASSES) >= 0;
     }
@@ -137,7 +141,7 @@ final class Looks {
     private XSSFFont font(Look look) {
         XSSFFont font = workbook.createFont();
         font.setFontName("Liberation Sans");
-        font.setFontHeightInPoints((short) (look == Look.TITLE ? 16 : look == Look.SECTION ? 12 : isCell(look) ? 9 : 10));
+        font.setFontHeightInPoints(height(look));
         font.setBold(switch (look) {
             case TITLE, SECTION, HEADER, HEADER_NUMBER, HEADER_CELL, STRONG, COUNT_STRONG, MONEY_STRONG -> true;
             case NOTE, TEXT, COUNT, COUNT_INPUT, MONEY, MONEY_INPUT, DATE, CELL_PASSES, CELL_CAUTION, CELL_LOWERS,
