@@ -35,8 +35,8 @@ final class ProjectKinds {
     /** Every kind on offer, on the shelf, or in a socket of a machine. */
     static Map<ModuleKind, Set<KnownFrom>> of(Survey survey) {
         ProjectKinds found = new ProjectKinds();
-        survey.market().offers().forEach(offer -> found.add(offer.kind(), KnownFrom.OFFER));
-        survey.shelf().modules().keySet().forEach(piece -> found.add(piece, KnownFrom.SHELF));
+        survey.market().offers().forEach(offer -> found.add(offer.piece(), KnownFrom.OFFER));
+        survey.shelf().pieces().keySet().forEach(piece -> found.add(piece, KnownFrom.SHELF));
         for (Machine machine : survey.fleet().machines()) {
             Board board = survey.fleet().boardOf(machine);
             for (Slot socket : board.sockets()) {

@@ -65,6 +65,6 @@ class ProjectKindsTest {
         return new Survey(project, List.of(), 1, List.of(), world.fleet(world.machine("A", "8 4")), List.of(),
                 new Market(List.of(offer), Map.of("s", new Supplier("s", Optional.empty(), Optional.empty(),
                         Optional.empty()))),
-                new Shelf(Map.of(OLD, 2), Map.of(Filler.AIR_BLANK, 3)), Optional.empty(), List.of());
+                new Shelf(Map.of(OLD, 2, Filler.AIR_BLANK, 3)), Optional.empty(), List.of());
     }
 }
