@@ -6,10 +6,19 @@ import slotledger.rules.internal.chips.ChipSizeFits;
 import slotledger.rules.internal.chips.ChipWidthFits;
 import slotledger.rules.internal.chips.ChipsAddUp;
 import slotledger.rules.internal.chips.ModuleRanksFit;
+import slotledger.rules.internal.ddr4.EightLogicalRanks;
+import slotledger.rules.internal.ddr4.MixedChipWidths;
+import slotledger.rules.internal.ddr4.OneDdr4Stacking;
 import slotledger.rules.internal.ddr4.TwoCapacities;
 import slotledger.rules.internal.ddr5.AlikeInChannel;
+import slotledger.rules.internal.ddr5.KeyedSocket;
+import slotledger.rules.internal.ddr5.NewChipSize;
 import slotledger.rules.internal.ddr5.OneCapacity;
+import slotledger.rules.internal.ddr5.OneCheckWidth;
+import slotledger.rules.internal.ddr5.OneChipSize;
 import slotledger.rules.internal.ddr5.OneChipWidth;
+import slotledger.rules.internal.ddr5.OneDdr5Stacking;
+import slotledger.rules.internal.ddr5.OneRankCount;
 import slotledger.rules.internal.fill.ChannelsEqual;
 import slotledger.rules.internal.fill.FillOrderHolds;
 import slotledger.rules.internal.fill.FillTableHolds;
@@ -32,10 +41,17 @@ import slotledger.rules.internal.limits.LargestTotal;
 import slotledger.rules.internal.limits.ProcessorTotal;
 import slotledger.rules.internal.limits.SmallestModule;
 import slotledger.rules.internal.limits.SystemUses;
+import slotledger.rules.internal.lowpower.CammMounting;
+import slotledger.rules.internal.lowpower.CammSite;
+import slotledger.rules.internal.lowpower.SolderedChannel;
 import slotledger.rules.internal.lowpower.SolderedOrLpcamm;
 import slotledger.rules.internal.rate.MixedLatencies;
 import slotledger.rules.internal.rate.MixedRates;
 import slotledger.rules.internal.server.ChannelsAlike;
+import slotledger.rules.internal.server.LogicalRanksFit;
+import slotledger.rules.internal.server.ProcessorsAlike;
+import slotledger.rules.internal.server.RanksFirst;
+import slotledger.rules.internal.server.StackHeightFits;
 import slotledger.rules.internal.slots.AbsentProcessor;
 import slotledger.rules.internal.slots.DeadConnector;
 import slotledger.rules.internal.slots.SlotDescribed;
@@ -48,7 +64,7 @@ import slotledger.rules.spi.MemoryRule;
 public final class StandardRuleList {
 
     /** How many there are; the service of all rules waits for so many. */
-    public static final int COUNT = 41;
+    public static final int COUNT = 57;
 
     private StandardRuleList() {
     }
@@ -61,9 +77,18 @@ public final class StandardRuleList {
                 new ChipsAddUp(),
                 new ModuleRanksFit(),
                 new TwoCapacities(),
+                new OneDdr4Stacking(),
+                new MixedChipWidths(),
+                new EightLogicalRanks(),
                 new AlikeInChannel(),
                 new OneCapacity(),
                 new OneChipWidth(),
+                new OneDdr5Stacking(),
+                new OneChipSize(),
+                new OneCheckWidth(),
+                new OneRankCount(),
+                new KeyedSocket(),
+                new NewChipSize(),
                 new ChannelsEqual(),
                 new FillOrderHolds(),
                 new FillTableHolds(),
@@ -87,9 +112,16 @@ public final class StandardRuleList {
                 new SmallestModule(),
                 new SystemUses(),
                 new SolderedOrLpcamm(),
+                new CammMounting(),
+                new CammSite(),
+                new SolderedChannel(),
                 new MixedLatencies(),
                 new MixedRates(),
                 new ChannelsAlike(),
+                new StackHeightFits(),
+                new LogicalRanksFit(),
+                new ProcessorsAlike(),
+                new RanksFirst(),
                 new AbsentProcessor(),
                 new DeadConnector(),
                 new SlotDescribed(),
