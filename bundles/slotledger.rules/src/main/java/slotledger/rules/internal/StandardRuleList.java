@@ -47,6 +47,15 @@ import slotledger.rules.internal.lowpower.SolderedChannel;
 import slotledger.rules.internal.lowpower.SolderedOrLpcamm;
 import slotledger.rules.internal.rate.MixedLatencies;
 import slotledger.rules.internal.rate.MixedRates;
+import slotledger.rules.internal.rdram.BanksOneSpeed;
+import slotledger.rules.internal.rdram.BanksWhole;
+import slotledger.rules.internal.rdram.ChannelChips;
+import slotledger.rules.internal.rdram.PairsAlike;
+import slotledger.rules.internal.rdram.RimmAccessTime;
+import slotledger.rules.internal.rdram.RimmChipsAddUp;
+import slotledger.rules.internal.rdram.RimmEcc;
+import slotledger.rules.internal.rdram.RimmHeat;
+import slotledger.rules.internal.rdram.SocketsFilled;
 import slotledger.rules.internal.server.ChannelsAlike;
 import slotledger.rules.internal.server.LogicalRanksFit;
 import slotledger.rules.internal.server.ProcessorsAlike;
@@ -64,7 +73,7 @@ import slotledger.rules.spi.MemoryRule;
 public final class StandardRuleList {
 
     /** How many there are; the service of all rules waits for so many. */
-    public static final int COUNT = 57;
+    public static final int COUNT = 66;
 
     private StandardRuleList() {
     }
@@ -117,6 +126,15 @@ public final class StandardRuleList {
                 new SolderedChannel(),
                 new MixedLatencies(),
                 new MixedRates(),
+                new BanksOneSpeed(),
+                new BanksWhole(),
+                new ChannelChips(),
+                new PairsAlike(),
+                new RimmAccessTime(),
+                new RimmChipsAddUp(),
+                new RimmEcc(),
+                new RimmHeat(),
+                new SocketsFilled(),
                 new ChannelsAlike(),
                 new StackHeightFits(),
                 new LogicalRanksFit(),

@@ -106,6 +106,11 @@ public final class Situation {
         return way.generations();
     }
 
+    /** What a slot takes in this way, by its index in the board's list; empty where this way says nothing of it. */
+    public Optional<Takes> takes(int slot) {
+        return way.takes().get(slot);
+    }
+
     /** Whether any way of the board speaks of the socket. */
     public boolean anyWayDescribes(Slot slot) {
         return layout.described.get(layout.board.slots().indexOf(slot));
