@@ -6,6 +6,13 @@ import slotledger.rules.internal.chips.ChipSizeFits;
 import slotledger.rules.internal.chips.ChipWidthFits;
 import slotledger.rules.internal.chips.ChipsAddUp;
 import slotledger.rules.internal.chips.ModuleRanksFit;
+import slotledger.rules.internal.ddr.HighDensity;
+import slotledger.rules.internal.ddr.Supply400;
+import slotledger.rules.internal.ddr2.DoubleSidedX16;
+import slotledger.rules.internal.ddr2.FullyBuffered;
+import slotledger.rules.internal.ddr3.Ddr3Chips;
+import slotledger.rules.internal.ddr3.LowVoltageUnsaid;
+import slotledger.rules.internal.ddr3.ThirdBesideQuadRank;
 import slotledger.rules.internal.ddr4.EightLogicalRanks;
 import slotledger.rules.internal.ddr4.MixedChipWidths;
 import slotledger.rules.internal.ddr4.OneDdr4Stacking;
@@ -56,6 +63,9 @@ import slotledger.rules.internal.rdram.RimmChipsAddUp;
 import slotledger.rules.internal.rdram.RimmEcc;
 import slotledger.rules.internal.rdram.RimmHeat;
 import slotledger.rules.internal.rdram.SocketsFilled;
+import slotledger.rules.internal.sdr.BusGrade;
+import slotledger.rules.internal.sdr.RegisteredWhereSaid;
+import slotledger.rules.internal.sdr.SdrChips;
 import slotledger.rules.internal.server.ChannelsAlike;
 import slotledger.rules.internal.server.LogicalRanksFit;
 import slotledger.rules.internal.server.ProcessorsAlike;
@@ -73,7 +83,7 @@ import slotledger.rules.spi.MemoryRule;
 public final class StandardRuleList {
 
     /** How many there are; the service of all rules waits for so many. */
-    public static final int COUNT = 66;
+    public static final int COUNT = 76;
 
     private StandardRuleList() {
     }
@@ -85,6 +95,13 @@ public final class StandardRuleList {
                 new ChipWidthFits(),
                 new ChipsAddUp(),
                 new ModuleRanksFit(),
+                new HighDensity(),
+                new Supply400(),
+                new DoubleSidedX16(),
+                new FullyBuffered(),
+                new Ddr3Chips(),
+                new LowVoltageUnsaid(),
+                new ThirdBesideQuadRank(),
                 new TwoCapacities(),
                 new OneDdr4Stacking(),
                 new MixedChipWidths(),
@@ -126,6 +143,9 @@ public final class StandardRuleList {
                 new SolderedChannel(),
                 new MixedLatencies(),
                 new MixedRates(),
+                new BusGrade(),
+                new SdrChips(),
+                new RegisteredWhereSaid(),
                 new BanksOneSpeed(),
                 new BanksWhole(),
                 new ChannelChips(),
