@@ -26,13 +26,16 @@ import slotledger.rules.internal.ddr5.OneChipSize;
 import slotledger.rules.internal.ddr5.OneChipWidth;
 import slotledger.rules.internal.ddr5.OneDdr5Stacking;
 import slotledger.rules.internal.ddr5.OneRankCount;
+import slotledger.rules.internal.fill.BanksFilled;
 import slotledger.rules.internal.fill.ChannelsEqual;
+import slotledger.rules.internal.fill.EmptySockets;
 import slotledger.rules.internal.fill.FillOrderHolds;
 import slotledger.rules.internal.fill.FillTableHolds;
 import slotledger.rules.internal.fill.FirstOfChannelFirst;
 import slotledger.rules.internal.fill.LargestFirst;
 import slotledger.rules.internal.fill.MatchedSets;
 import slotledger.rules.internal.fill.ProcessorsEqual;
+import slotledger.rules.internal.fill.RanksFirst;
 import slotledger.rules.internal.kind.BufferingFits;
 import slotledger.rules.internal.kind.EccFits;
 import slotledger.rules.internal.kind.EccUnmixed;
@@ -43,6 +46,7 @@ import slotledger.rules.internal.kind.OneBuffering;
 import slotledger.rules.internal.kind.OneGeneration;
 import slotledger.rules.internal.kind.OneVoltage;
 import slotledger.rules.internal.kind.VoltageFits;
+import slotledger.rules.internal.limits.Addressable;
 import slotledger.rules.internal.limits.LargestModule;
 import slotledger.rules.internal.limits.LargestTotal;
 import slotledger.rules.internal.limits.ProcessorTotal;
@@ -69,7 +73,7 @@ import slotledger.rules.internal.sdr.SdrChips;
 import slotledger.rules.internal.server.ChannelsAlike;
 import slotledger.rules.internal.server.LogicalRanksFit;
 import slotledger.rules.internal.server.ProcessorsAlike;
-import slotledger.rules.internal.server.RanksFirst;
+import slotledger.rules.internal.server.RedundancyHolds;
 import slotledger.rules.internal.server.StackHeightFits;
 import slotledger.rules.internal.slots.AbsentProcessor;
 import slotledger.rules.internal.slots.DeadConnector;
@@ -83,7 +87,7 @@ import slotledger.rules.spi.MemoryRule;
 public final class StandardRuleList {
 
     /** How many there are; the service of all rules waits for so many. */
-    public static final int COUNT = 76;
+    public static final int COUNT = 80;
 
     private StandardRuleList() {
     }
@@ -115,13 +119,16 @@ public final class StandardRuleList {
                 new OneRankCount(),
                 new KeyedSocket(),
                 new NewChipSize(),
+                new BanksFilled(),
                 new ChannelsEqual(),
+                new EmptySockets(),
                 new FillOrderHolds(),
                 new FillTableHolds(),
                 new FirstOfChannelFirst(),
                 new LargestFirst(),
                 new MatchedSets(),
                 new ProcessorsEqual(),
+                new RanksFirst(),
                 new BufferingFits(),
                 new EccFits(),
                 new EccUnmixed(),
@@ -132,6 +139,7 @@ public final class StandardRuleList {
                 new OneGeneration(),
                 new OneVoltage(),
                 new VoltageFits(),
+                new Addressable(),
                 new LargestModule(),
                 new LargestTotal(),
                 new ProcessorTotal(),
@@ -159,7 +167,7 @@ public final class StandardRuleList {
                 new StackHeightFits(),
                 new LogicalRanksFit(),
                 new ProcessorsAlike(),
-                new RanksFirst(),
+                new RedundancyHolds(),
                 new AbsentProcessor(),
                 new DeadConnector(),
                 new SlotDescribed(),

@@ -85,7 +85,7 @@ public final class SolderedChannel extends Rule {
     }
 
     private static String mode(Situation situation) {
-        ChannelMode mode = Split.of(situation).mode();
+        ChannelMode mode = Split.of(situation, 1).mode();
         return mode.remainder().isNone()
                 ? "all %s run in %s".formatted(mode.together(), mode)
                 : "%s run in dual channel and %s alone".formatted(mode.together(), mode.remainder());
