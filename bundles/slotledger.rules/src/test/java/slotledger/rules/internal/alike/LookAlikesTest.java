@@ -29,8 +29,9 @@ import slotledger.rules.standard.StandardRules;
 class LookAlikesTest {
 
     private static final MemoryRules RULES = StandardRules.create();
-    /** Of the bundle for SIMMs. */
-    private static final Set<String> ELSEWHERE = Set.of("simm-page-mode", "simm-bank-alike", "simm-parity");
+    /** Of other bundles. */
+    private static final Set<String> ELSEWHERE = Set.of("simm-page-mode", "simm-bank-alike", "simm-parity",
+            "ddr4-stacks", "ddr5-stacks", "ddr5-notch", "camm2-mounting", "camm2-site");
 
     /** What a person would mix up, and what one sees of the first where the second is wanted and the other way. */
     @ParameterizedTest(name = "{0} and {1}")
