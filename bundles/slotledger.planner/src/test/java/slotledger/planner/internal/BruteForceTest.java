@@ -35,7 +35,7 @@ class BruteForceTest {
 
     /** Two speeds never meet on one board with pairs, so that all modules must go where a faster one comes. */
     private static final Piece SLOW = ModuleText.piece("64MB RDRAM-600 RIMM_184 x16 128Mbit non-ECC 53ns");
-    private static final Piece FAST = ModuleText.piece("128MB RDRAM-800 RIMM_184 x16 128Mbit non-ECC 45ns");
+    private static final Piece FAST = ModuleText.piece("256MB RDRAM-800 RIMM_184 x16 256Mbit non-ECC 45ns");
 
     @Test
     void smallFleetsGetTheBestPlanOfAll() throws PlannerException {
@@ -134,9 +134,10 @@ class BruteForceTest {
             Piece[] now = new Piece[board.sockets().size()];
             Arrays.fill(now, filler);
             int filled = board.sockets().size() == 3 ? 1 + random.nextInt(3) : 2 + 2 * random.nextInt(2);
+            int second = random.nextInt(4) / 3;
             for (int socket = 0; socket < filled; socket++) {
                 now[board.sockets().size() == 3 ? socket : List.of(0, 2, 1, 3).get(socket)] =
-                        pieces.get(filled == 4 && socket > 1 ? 1 : 0);
+                        pieces.get(filled == 4 && socket > 1 ? second : 0);
             }
             made.machine("M" + i, board, "role" + random.nextInt(2), now);
         }
