@@ -29,7 +29,6 @@ import slotledger.planner.internal.choice.Options;
 import slotledger.planner.internal.choice.Stock;
 import slotledger.rules.MemoryRules;
 import slotledger.rules.Setup;
-import slotledger.rules.standard.StandardRules;
 
 /** What the rules allow and the target asks for, the planner considers, and nothing else. */
 class PopulationsTest {
@@ -38,7 +37,7 @@ class PopulationsTest {
     private static final int MOST_NEW_KINDS = 2;
     private static final int MACHINES = 60;
 
-    private final MemoryRules rules = StandardRules.create();
+    private final MemoryRules rules = EveryLaw.create();
 
     @ParameterizedTest
     @EnumSource(Worlds.class)
@@ -67,12 +66,9 @@ class PopulationsTest {
         Fixtures made = new Fixtures();
         Board board = world.board("board", random);
         made.add(board);
-        List<Piece> pieces = world.pieces(2 + random.nextInt(2), board, random);
-        Piece[] now = new Piece[board.sockets().size()];
-        for (int i = 0; i < now.length; i++) {
-            now[i] = random.nextInt(3) == 0 ? null : Worlds.pick(pieces, random);
-        }
-        made.machine("M", board, "role", now);
+        int kinds = board.sockets().size() > 4 ? 2 : 2 + random.nextInt(2);
+        List<Piece> pieces = world.pieces(kinds, board, random);
+        made.machine("M", board, "role", Worlds.population(board, pieces, random));
         made.target("role", world.amount(random), 1);
         pieces.forEach(piece -> made.offer("S", piece, 1, -1, 1, 100));
         return made.request();

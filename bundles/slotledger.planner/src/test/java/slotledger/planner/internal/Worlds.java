@@ -4,8 +4,12 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Random;
+import slotledger.model.board.Bank;
 import slotledger.model.board.Board;
 import slotledger.model.board.BoardId;
 import slotledger.model.module.ModuleKind;
@@ -91,7 +95,36 @@ enum Worlds {
             "16MB EDO SIMM_72 non-ECC 60ns tin",
             "16MB EDO SIMM_72 non-ECC 80ns tin",
             "16MB FPM SIMM_72 parity 60ns gold",
-            "32MB EDO SIMM_72 non-ECC 60ns tin");
+            "32MB EDO SIMM_72 non-ECC 60ns tin"),
+    SIMM_BANKS_OF_FOUR("""
+            channel A 1 1 2 3 4 5 6 7 8
+            takes FPM SIMM_30 ecc=IGNORED largest=%s slowest=80ns
+            bus 32
+            bank 0 1 2 3 4
+            bank 1 5 6 7 8
+            fill %s
+            """,
+            List.of("4MB", "16MB"),
+            List.of("required", "sets=1"),
+            "1MB FPM SIMM_30 non-ECC 70ns tin",
+            "4MB FPM SIMM_30 non-ECC 70ns tin",
+            "4MB FPM SIMM_30 parity 80ns gold",
+            "4MB FPM SIMM_30 non-ECC 60ns tin"),
+    RDRAM_EIGHT("""
+            channel A 1 1 3 5 7
+            channel B 1 2 4 6 8
+            takes RDRAM RIMM_184 ecc=IGNORED largest=%s
+            bank 0 1 2 3 4
+            bank 1 5 6 7 8
+            fill %s blank=CONTINUITY_184
+            """,
+            List.of("256MB", "512MB"),
+            List.of("required", "sets=1"),
+            "64MB RDRAM-800 RIMM_184 x16 128Mbit non-ECC 45ns",
+            "128MB RDRAM-800 RIMM_184 x16 256Mbit non-ECC 45ns");
+
+    /** With more sockets not every population is looked at, only those with whole banks. */
+    private static final int FEW_SOCKETS = 4;
 
     private final String board;
     private final List<String> sizes;
@@ -122,6 +155,22 @@ enum Worlds {
         shuffled.stream().limit(count).map(ModuleText::module).forEach(pieces::add);
         board.fill().blank().ifPresent(pieces::add);
         return pieces;
+    }
+
+    /** What a socket of each bank holds, where whole banks hold one thing; else one thing for each socket. */
+    static Piece[] population(Board board, List<Piece> pieces, Random random) {
+        Map<Object, Optional<Piece>> contents = new HashMap<>();
+        boolean isWhole = board.sockets().size() > FEW_SOCKETS;
+        Piece[] now = new Piece[board.sockets().size()];
+        for (int i = 0; i < now.length; i++) {
+            String label = board.sockets().get(i).label();
+            Object bank = board.banks().list().stream()
+                    .filter(each -> isWhole && each.slots().contains(label))
+                    .<Object>map(Bank::name).findFirst().orElse(i);
+            now[i] = contents.computeIfAbsent(bank, each -> random.nextInt(3) == 0
+                    ? Optional.empty() : Optional.of(pick(pieces, random))).orElse(null);
+        }
+        return now;
     }
 
     /** An amount that its machines may have to reach: one to eight times its smallest module. */
