@@ -43,7 +43,8 @@ class PopulationsTest {
     @EnumSource(Worlds.class)
     void theSearchFindsExactlyWhatTheRulesAllow(Worlds world) {
         int found = 0;
-        for (int seed = 0; seed < MACHINES; seed++) {
+        int machines = world.isSmall() ? MACHINES : MACHINES / 10;
+        for (int seed = 0; seed < machines; seed++) {
             PlanRequest request = machine(world, new Random(1000 * world.ordinal() + seed));
             List<MachineClass> classes = FleetClasses.of(request);
             Stock stock = Stock.of(request.market().offers(), request.shelf(), classes);
@@ -58,15 +59,15 @@ class PopulationsTest {
             assertEquals(allowed, new HashSet<>(considered), where);
             found += allowed.size();
         }
-        System.out.printf("%s: %d populations on %d machines%n", world, found, MACHINES);
-        assertTrue(found > MACHINES, world + ": " + found);
+        System.out.printf("%s: %d populations on %d machines%n", world, found, machines);
+        assertTrue(found > machines, world + ": " + found);
     }
 
     private static PlanRequest machine(Worlds world, Random random) {
         Fixtures made = new Fixtures();
         Board board = world.board("board", random);
         made.add(board);
-        int kinds = board.sockets().size() > 4 ? 2 : 2 + random.nextInt(2);
+        int kinds = world.isSmall() ? 2 + random.nextInt(2) : 2;
         List<Piece> pieces = world.pieces(kinds, board, random);
         made.machine("M", board, "role", Worlds.population(board, pieces, random));
         made.target("role", world.amount(random), 1);
@@ -110,6 +111,9 @@ class PopulationsTest {
     }
 
     private boolean isAllowed(Setup setup, Population after, Target target) {
+        if (!after.total().atLeast(target.capacity()) || rules.weigh(setup.with(after)) == Weight.BLOCKS) {
+            return false;
+        }
         for (Reason reason : rules.judge(setup.with(after)).reasons()) {
             boolean isTouched = reason.slots().isEmpty() || reason.slots().stream()
                     .anyMatch(slot -> !after.in(slot).equals(setup.population().in(slot)));

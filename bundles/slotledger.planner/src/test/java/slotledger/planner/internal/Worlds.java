@@ -157,6 +157,11 @@ enum Worlds {
         return pieces;
     }
 
+    /** Whether every population can be looked at. */
+    boolean isSmall() {
+        return board(name(), new Random(0)).sockets().size() <= FEW_SOCKETS;
+    }
+
     /** What a socket of each bank holds, where whole banks hold one thing; else one thing for each socket. */
     static Piece[] population(Board board, List<Piece> pieces, Random random) {
         Map<Object, Optional<Piece>> contents = new HashMap<>();
