@@ -159,7 +159,7 @@ enum Worlds {
 
     /** Whether every population can be looked at. */
     boolean isSmall() {
-        return board(name(), new Random(0)).sockets().size() <= FEW_SOCKETS;
+        return board("size", new Random(0)).sockets().size() <= FEW_SOCKETS;
     }
 
     /** What a socket of each bank holds, where whole banks hold one thing; else one thing for each socket. */
