@@ -40,11 +40,15 @@ public final class LookAlikes {
         return found;
     }
 
-    /** Those of which the piece may be the one and wrong, and the slot may take the other. */
+    /** Those of which the piece surely is the one and wrong, and the slot may take the other. */
     public static List<LookAlike> wrongFor(Piece piece, Takes takes) {
-        return confusions(piece, takes).stream().map(AlikePair::alike).toList();
+        return confusions(piece, takes).stream()
+                .filter(pair -> pair.one().match(piece) == Match.YES)
+                .map(AlikePair::alike)
+                .toList();
     }
 
+    /** Those of which the piece may be the one and wrong. */
     private static List<AlikePair> confusions(Piece piece, Takes takes) {
         List<AlikePair> found = new ArrayList<>();
         for (AlikePair pair : PAIRS) {
