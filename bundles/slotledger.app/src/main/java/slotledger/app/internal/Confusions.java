@@ -92,10 +92,11 @@ final class Confusions {
             Mistake mistake = danger.alike().oneForOther().orElseThrow();
             seen.addAll(danger.pieces());
             severity = goesIn(mistake) ? Severity.WARNING : severity;
-            message.append(message.isEmpty() ? "" : " ").append("%s looks like %s and is wrong for %s: %s. %s".formatted(
+            boolean said = message.indexOf(mistake.sentence()) >= 0;
+            message.append(message.isEmpty() ? "" : " ").append("%s looks like %s and is wrong for %s: %s.".formatted(
                     capital(danger.alike().one()), danger.alike().other(),
-                    some(danger.boards().stream().map(Board::name).toList()),
-                    mistake.sight().text(), mistake.sentence()));
+                    some(danger.boards().stream().map(Board::name).toList()), mistake.sight().text()));
+            message.append(said ? "" : " " + mistake.sentence());
         }
         return new Finding(severity, "look-alike", dangers.get(0).place(), Optional.empty(), some(seen),
                 message.toString(), "", dangers.get(0).alike().howToTell());
