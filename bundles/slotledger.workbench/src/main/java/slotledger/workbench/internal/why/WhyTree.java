@@ -29,10 +29,10 @@ public final class WhyTree {
         List<WhyNode> roots = new ArrayList<>();
         Optional<MachinePlan> own = plan.flatMap(made -> made.find(tag));
         own.ifPresent(made -> roots.add(planned(made)));
+        roots.add(judged(Texts.why_now, desk.judge(opened.survey(), machine.get(), machine.get().population())));
         if (!opened.lacks(tag).isEmpty()) {
             roots.add(new WhyNode(Texts.with(Texts.why_lacks, String.join("; ", opened.lacks(tag))), "", List.of()));
         }
-        roots.add(judged(Texts.why_now, desk.judge(opened.survey(), machine.get(), machine.get().population())));
         own.filter(MachinePlan::isOpened).ifPresent(made -> roots.add(
                 judged(Texts.why_after, desk.judge(opened.survey(), machine.get(), made.after()))));
         roots.addAll(findings(opened, tag));

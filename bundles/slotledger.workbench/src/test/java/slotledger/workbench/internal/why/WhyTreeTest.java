@@ -57,8 +57,8 @@ class WhyTreeTest {
     void aMachineBelowItsTargetSaysWhatItLacks() {
         Opened opened = SmallFleet.lacking(MACHINE, "4 GB instead of 8 GB", "no error correction");
         assertEquals("""
-                Below its target: 4 GB instead of 8 GB; no error correction []
                 Now: ✓ all rules hold []
+                Below its target: 4 GB instead of 8 GB; no error correction []
                 """, text(WhyTree.of(judge(), opened, Optional.empty(), TAG), ""));
     }
 
