@@ -57,11 +57,15 @@ class BankTablesTest {
         ModuleKind other = registered(Generation.DDR2, 2, 400).with(Voltage.ofMillivolts(1800));
         assertFalse(board.objections(board.population(one, single).with("DIMM1_B", other)).isEmpty());
         assertEquals(List.of(), board.objections(filled(board, new In(one, dual), new In(two, single))));
-        assertEquals(List.of(), board.objections(filled(board, new In(one, dual), new In(two, single), new In(three, single))));
+        assertEquals(List.of(), board.objections(filled(board,
+                new In(one, dual), new In(two, single), new In(three, single))));
         assertFalse(board.objections(filled(board, new In(one, single), new In(two, dual))).isEmpty());
-        assertFalse(board.objections(filled(board, new In(one, single), new In(two, single), new In(three, dual))).isEmpty());
-        assertFalse(board.objections(filled(board, new In(one, dual), new In(two, single), new In(three, dual))).isEmpty());
-        assertFalse(board.objections(filled(board, new In(one, dual), new In(two, dual), new In(three, single))).isEmpty());
+        assertFalse(board.objections(filled(board,
+                new In(one, single), new In(two, single), new In(three, dual))).isEmpty());
+        assertFalse(board.objections(filled(board,
+                new In(one, dual), new In(two, single), new In(three, dual))).isEmpty());
+        assertFalse(board.objections(filled(board,
+                new In(one, dual), new In(two, dual), new In(three, single))).isEmpty());
     }
 
     private static List<String> joined(List<String> one, List<String> other) {
@@ -113,8 +117,10 @@ class BankTablesTest {
         assertFalse(board.objections(half.with("RIMM2", rimm(128, 256, 800))).isEmpty());
         assertFalse(board.objections(half.with("RIMM2", rimm(256, 128, 800))).isEmpty());
         assertFalse(board.objections(half.with("RIMM2", rimm(256, 256, 600))).isEmpty());
-        assertEquals(List.of(), board.objections(filled(board, new In(first, kind), new In(second, rimm(64, 128, 800)))));
-        assertFalse(board.objections(filled(board, new In(first, kind), new In(second, rimm(256, 256, 600)))).isEmpty());
+        assertEquals(List.of(), board.objections(filled(board,
+                new In(first, kind), new In(second, rimm(64, 128, 800)))));
+        assertFalse(board.objections(filled(board,
+                new In(first, kind), new In(second, rimm(256, 256, 600)))).isEmpty());
         ModuleKind checked = rimm(256, 288, 800);
         assertTrue(board.operate(joined(first, second), checked).ecc());
         assertFalse(board.judge(filled(board, new In(first, checked), new In(second, kind))).operation().ecc());

@@ -125,6 +125,10 @@ class PopulationTableTest {
             }
         }
         assertEquals(7, printed.get("rows").size());
+        Operation twelve = board.operate(board.sockets(), registered(Generation.DDR4, 4, 2400));
+        assertEquals("The board runs no faster with 3 registered modules in channel 0.", twelve.rateWhy());
+        assertEquals("quad channel", twelve.mode().toString());
+        assertTrue(twelve.ecc());
         JsonNode rates = printed.get("max_speed_by_DPC");
         assertRates(rates.get("RDIMM"), board, registered(Generation.DDR4, 8, 2666));
         assertRates(rates.get("RDIMM"), board, registered(Generation.DDR4, 8, 2666).withRanks(2)
@@ -246,18 +250,23 @@ class PopulationTableTest {
         JsonNode printed = system("HP desktop");
         PrintedBoard board = PrintedBoard.read("hp-8fj83ea");
         assertChannels(printed.get("channels"), board);
-        assertSequence(board, texts(printed.get("seq")), unbuffered(Generation.DDR4, 8, 2666, ErrorCheck.NONE));
+        ModuleKind kind = unbuffered(Generation.DDR4, 8, 2666, ErrorCheck.NONE);
+        assertSequence(board, texts(printed.get("seq")), kind);
+        assertTrue(board.objections(List.of("4"), kind.with(ChipWidth.X4).with(ChipSize.ofGbit(4))).toString()
+                .contains("chip-width"));
     }
 
     @Test
     void theAsusDesktopBoards() throws IOException {
         JsonNode printed = system("ASUS desktop");
         PrintedBoard board = PrintedBoard.read("asus-q670m");
+        ModuleKind kind = unbuffered(Generation.DDR5, 16, 4800, ErrorCheck.NONE);
         for (int count : List.of(1, 2, 4)) {
             List<String> slots = texts(printed.get("n" + count));
             assertEquals(count, slots.size());
-            board.assertChosen(slots, unbuffered(Generation.DDR5, 16, 4800, ErrorCheck.NONE));
+            board.assertChosen(slots, kind);
         }
+        assertEquals("dual channel", board.operate(List.of("A2", "B2"), kind).mode().toString());
     }
 
     @Test

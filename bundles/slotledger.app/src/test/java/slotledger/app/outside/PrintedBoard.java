@@ -65,7 +65,8 @@ final class PrintedBoard {
     private static final AssetTag TAG = new AssetTag("M-1");
 
     /** Rules about which sockets are filled, and how. */
-    private static final Set<String> FILLING = Set.of("fill-order", "fill-table", "matched-sets", "ranks-first");
+    private static final Set<String> FILLING =
+            Set.of("fill-order", "fill-table", "matched-sets", "ranks-first", "redundancy");
 
     private final Catalog catalog;
     private final Board board;
