@@ -18,10 +18,7 @@ import slotledger.rules.Setup;
 public final class FleetOptions {
 
     private record BoardKey(
-            BoardId board,
-            int processors,
-            Optional<Processor> processor,
-            Optional<String> operatingSystem,
+            BoardId board, int processors, Optional<Processor> processor, Optional<String> operatingSystem,
             Redundancy redundancy) {
     }
 
@@ -101,8 +98,7 @@ public final class FleetOptions {
     private JudgedBoard board(MachineClass group) {
         Setup setup = group.setup();
         BoardKey key = new BoardKey(
-                setup.board().id(), setup.processors(), setup.processor(), setup.operatingSystem(),
-                setup.redundancy());
+                setup.board().id(), setup.processors(), setup.processor(), setup.operatingSystem(), setup.redundancy());
         return boards.computeIfAbsent(key, unused -> new JudgedBoard(rules, setup));
     }
 
