@@ -21,6 +21,7 @@ import slotledger.model.plan.Station;
 import slotledger.model.task.Progress;
 import slotledger.planner.PlannerException;
 import slotledger.planner.internal.milp.ScipSolver;
+import slotledger.rules.fixture.BoardText;
 import slotledger.rules.fixture.ModuleText;
 
 /** Boards with four RIMM sockets in pairs, of which none may be empty. */
@@ -100,7 +101,17 @@ class FillersTest {
 
     @Test
     void aMachineThatOnlyLacksFillersSaysSo() throws PlannerException {
-        machine("A1", SLOW, SLOW);
+        Board small = BoardText.board("none", """
+                channel A 1 RIMM1 RIMM3
+                channel B 1 RIMM2 RIMM4
+                takes RDRAM RIMM_184 ecc=USED
+                total 512MB
+                bank 0 RIMM1 RIMM2
+                bank 1 RIMM3 RIMM4
+                fill blank=CONTINUITY_184
+                """);
+        made.add(small);
+        made.machine("A1", small, "pc", SLOW, SLOW, SLOW, SLOW);
         made.offer("Dunmarsk", FAST, 2, 1, 1, 5000);
         Obstacle obstacle = of(plan(), "A1").obstacle().orElseThrow();
         assertEquals(Obstacle.Kind.NO_MODULE, obstacle.kind());
