@@ -49,6 +49,17 @@ public final class Words {
         return content.module().map(Words::brief).orElseGet(content::toString);
     }
 
+    /** The same in the room that a slot of a picture has; which filler goes there, the other texts say. */
+    public static String inSlot(SlotContent content) {
+        if (content instanceof SlotContent.Filled filled) {
+            return switch (filled.filler()) {
+                case CONTINUITY_184, CONTINUITY_232 -> "continuity module";
+                case AIR_BLANK -> filled.filler().text();
+            };
+        }
+        return brief(content);
+    }
+
     /** Where something is or goes: "order from S, part P", "shelf", "machine X, slot Y", "disposal". */
     public static String station(Station station, PlanBook book) {
         if (station instanceof Station.InSlot slot) {
