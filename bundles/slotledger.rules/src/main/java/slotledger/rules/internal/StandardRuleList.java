@@ -6,17 +6,27 @@ import slotledger.rules.internal.chips.ChipSizeFits;
 import slotledger.rules.internal.chips.ChipWidthFits;
 import slotledger.rules.internal.chips.ChipsAddUp;
 import slotledger.rules.internal.chips.ModuleRanksFit;
+import slotledger.rules.internal.ddr.HighDensity;
+import slotledger.rules.internal.ddr.Supply400;
+import slotledger.rules.internal.ddr2.DoubleSidedX16;
+import slotledger.rules.internal.ddr2.FullyBuffered;
+import slotledger.rules.internal.ddr3.Ddr3Chips;
+import slotledger.rules.internal.ddr3.LowVoltageUnsaid;
+import slotledger.rules.internal.ddr3.ThirdBesideQuadRank;
 import slotledger.rules.internal.ddr4.TwoCapacities;
 import slotledger.rules.internal.ddr5.AlikeInChannel;
 import slotledger.rules.internal.ddr5.OneCapacity;
 import slotledger.rules.internal.ddr5.OneChipWidth;
+import slotledger.rules.internal.fill.BanksFilled;
 import slotledger.rules.internal.fill.ChannelsEqual;
+import slotledger.rules.internal.fill.EmptySockets;
 import slotledger.rules.internal.fill.FillOrderHolds;
 import slotledger.rules.internal.fill.FillTableHolds;
 import slotledger.rules.internal.fill.FirstOfChannelFirst;
 import slotledger.rules.internal.fill.LargestFirst;
 import slotledger.rules.internal.fill.MatchedSets;
 import slotledger.rules.internal.fill.ProcessorsEqual;
+import slotledger.rules.internal.fill.RanksFirst;
 import slotledger.rules.internal.kind.BufferingFits;
 import slotledger.rules.internal.kind.EccFits;
 import slotledger.rules.internal.kind.EccUnmixed;
@@ -27,6 +37,7 @@ import slotledger.rules.internal.kind.OneBuffering;
 import slotledger.rules.internal.kind.OneGeneration;
 import slotledger.rules.internal.kind.OneVoltage;
 import slotledger.rules.internal.kind.VoltageFits;
+import slotledger.rules.internal.limits.Addressable;
 import slotledger.rules.internal.limits.LargestModule;
 import slotledger.rules.internal.limits.LargestTotal;
 import slotledger.rules.internal.limits.ProcessorTotal;
@@ -44,7 +55,11 @@ import slotledger.rules.internal.rdram.RimmChipsAddUp;
 import slotledger.rules.internal.rdram.RimmEcc;
 import slotledger.rules.internal.rdram.RimmHeat;
 import slotledger.rules.internal.rdram.SocketsFilled;
+import slotledger.rules.internal.sdr.BusGrade;
+import slotledger.rules.internal.sdr.RegisteredWhereSaid;
+import slotledger.rules.internal.sdr.SdrChips;
 import slotledger.rules.internal.server.ChannelsAlike;
+import slotledger.rules.internal.server.RedundancyHolds;
 import slotledger.rules.internal.slots.AbsentProcessor;
 import slotledger.rules.internal.slots.DeadConnector;
 import slotledger.rules.internal.slots.SlotDescribed;
@@ -57,7 +72,7 @@ import slotledger.rules.spi.MemoryRule;
 public final class StandardRuleList {
 
     /** How many there are; the service of all rules waits for so many. */
-    public static final int COUNT = 50;
+    public static final int COUNT = 65;
 
     private StandardRuleList() {
     }
@@ -69,17 +84,27 @@ public final class StandardRuleList {
                 new ChipWidthFits(),
                 new ChipsAddUp(),
                 new ModuleRanksFit(),
+                new HighDensity(),
+                new Supply400(),
+                new DoubleSidedX16(),
+                new FullyBuffered(),
+                new Ddr3Chips(),
+                new LowVoltageUnsaid(),
+                new ThirdBesideQuadRank(),
                 new TwoCapacities(),
                 new AlikeInChannel(),
                 new OneCapacity(),
                 new OneChipWidth(),
+                new BanksFilled(),
                 new ChannelsEqual(),
+                new EmptySockets(),
                 new FillOrderHolds(),
                 new FillTableHolds(),
                 new FirstOfChannelFirst(),
                 new LargestFirst(),
                 new MatchedSets(),
                 new ProcessorsEqual(),
+                new RanksFirst(),
                 new BufferingFits(),
                 new EccFits(),
                 new EccUnmixed(),
@@ -90,6 +115,7 @@ public final class StandardRuleList {
                 new OneGeneration(),
                 new OneVoltage(),
                 new VoltageFits(),
+                new Addressable(),
                 new LargestModule(),
                 new LargestTotal(),
                 new ProcessorTotal(),
@@ -98,6 +124,9 @@ public final class StandardRuleList {
                 new SolderedOrLpcamm(),
                 new MixedLatencies(),
                 new MixedRates(),
+                new BusGrade(),
+                new SdrChips(),
+                new RegisteredWhereSaid(),
                 new BanksOneSpeed(),
                 new BanksWhole(),
                 new ChannelChips(),
@@ -108,6 +137,7 @@ public final class StandardRuleList {
                 new RimmHeat(),
                 new SocketsFilled(),
                 new ChannelsAlike(),
+                new RedundancyHolds(),
                 new AbsentProcessor(),
                 new DeadConnector(),
                 new SlotDescribed(),
