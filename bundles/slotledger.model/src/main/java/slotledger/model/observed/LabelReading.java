@@ -1,11 +1,11 @@
 package slotledger.model.observed;
 
 import java.util.Collections;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.TreeMap;
 import slotledger.model.finding.Finding;
 import slotledger.model.module.Buffering;
 import slotledger.model.module.Form;
@@ -21,7 +21,7 @@ import slotledger.model.module.Piece;
  * @param form       where it is told
  * @param buffering  where it is told
  * @param parts      what each part was taken for, from left to right
- * @param facts      what is told, by the name of the fact
+ * @param facts      what is told, as text
  * @param rest       what was not understood; may be empty
  * @param findings   contradictions, assumptions, unknown letters
  */
@@ -32,7 +32,7 @@ public record LabelReading(
         Optional<Form> form,
         Optional<Buffering> buffering,
         List<LabelPart> parts,
-        Map<String, String> facts,
+        Map<ModuleFact, String> facts,
         String rest,
         List<Finding> findings) {
 
@@ -43,7 +43,7 @@ public record LabelReading(
         Objects.requireNonNull(form, "form");
         Objects.requireNonNull(buffering, "buffering");
         parts = List.copyOf(parts);
-        facts = Collections.unmodifiableMap(new LinkedHashMap<>(facts));
+        facts = Collections.unmodifiableMap(new TreeMap<>(facts));
         Objects.requireNonNull(rest, "rest");
         findings = List.copyOf(findings);
     }

@@ -3,7 +3,6 @@ package slotledger.intake.internal.value;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -18,6 +17,7 @@ import slotledger.model.module.ErrorCheck;
 import slotledger.model.module.Form;
 import slotledger.model.module.Generation;
 import slotledger.model.module.ModuleKind;
+import slotledger.model.observed.ModuleFact;
 import slotledger.model.unit.AccessTime;
 import slotledger.model.unit.Capacity;
 import slotledger.model.unit.Rate;
@@ -26,32 +26,7 @@ import slotledger.model.unit.Voltage;
 /** What is known of a module so far, from one cell or several; notices facts that contradict each other. */
 public final class Facts {
 
-    private enum Fact {
-        CAPACITY("capacity", "capacities"),
-        GENERATION("generation", "generations"),
-        FORM("form", "forms"),
-        BUFFERING("buffering", "kinds of buffering"),
-        RATE("rate", "rates"),
-        ACCESS_TIME("access time", "access times"),
-        RANKS("ranks", "rank counts"),
-        CHIP_WIDTH("chip width", "chip widths"),
-        CHIP_SIZE("chip size", "chip sizes"),
-        STACK("dies stacked in a chip", "stacks"),
-        ERROR_CHECK("check bits", "statements about ECC"),
-        CHECK_BITS("check bits beside each data word", "numbers of check bits"),
-        CAS_LATENCY("CAS latency", "CAS latencies"),
-        CONTACTS("contacts", "metals of contacts");
-
-        private final String word;
-        private final String plural;
-
-        Fact(String word, String plural) {
-            this.word = word;
-            this.plural = plural;
-        }
-    }
-
-    private final Map<Fact, Object> values = new EnumMap<>(Fact.class);
+    private final Map<ModuleFact, Object> values = new EnumMap<>(ModuleFact.class);
     private final Set<Voltage> voltages = new TreeSet<>();
     private final List<RawRate> rates = new ArrayList<>();
     private final List<Doubt> doubts = new ArrayList<>();
@@ -60,55 +35,55 @@ public final class Facts {
     private OptionalInt pins = OptionalInt.empty();
 
     void generation(Generation known) {
-        put(Fact.GENERATION, known);
+        put(ModuleFact.GENERATION, known);
     }
 
     void form(Form known) {
-        put(Fact.FORM, known);
+        put(ModuleFact.FORM, known);
     }
 
     void capacity(Capacity known) {
-        put(Fact.CAPACITY, known);
+        put(ModuleFact.CAPACITY, known);
     }
 
     void ranks(int known) {
-        put(Fact.RANKS, known);
+        put(ModuleFact.RANKS, known);
     }
 
     void chipWidth(ChipWidth known) {
-        put(Fact.CHIP_WIDTH, known);
+        put(ModuleFact.CHIP_WIDTH, known);
     }
 
     void chipSize(ChipSize known) {
-        put(Fact.CHIP_SIZE, known);
+        put(ModuleFact.CHIP_SIZE, known);
     }
 
     void errorCheck(ErrorCheck known) {
-        put(Fact.ERROR_CHECK, known);
+        put(ModuleFact.ERROR_CHECK, known);
     }
 
     void buffering(Buffering known) {
-        put(Fact.BUFFERING, known);
+        put(ModuleFact.BUFFERING, known);
     }
 
     void casLatency(int known) {
-        put(Fact.CAS_LATENCY, known);
+        put(ModuleFact.CAS_LATENCY, known);
     }
 
     void stack(int known) {
-        put(Fact.STACK, known);
+        put(ModuleFact.STACK, known);
     }
 
     void checkBits(int known) {
-        put(Fact.CHECK_BITS, known);
+        put(ModuleFact.CHECK_BITS, known);
     }
 
     void accessTime(AccessTime known) {
-        put(Fact.ACCESS_TIME, known);
+        put(ModuleFact.ACCESS_TIME, known);
     }
 
     void contacts(ContactMetal known) {
-        put(Fact.CONTACTS, known);
+        put(ModuleFact.CONTACTS, known);
     }
 
     void voltage(Voltage known) {
@@ -150,7 +125,7 @@ public final class Facts {
     }
 
     void rate(Rate known) {
-        put(Fact.RATE, known);
+        put(ModuleFact.RATE, known);
     }
 
     void doubt(Doubt doubt) {
@@ -158,23 +133,23 @@ public final class Facts {
     }
 
     public Optional<Generation> generation() {
-        return Optional.ofNullable((Generation) values.get(Fact.GENERATION));
+        return Optional.ofNullable((Generation) values.get(ModuleFact.GENERATION));
     }
 
     public Optional<Form> form() {
-        return Optional.ofNullable((Form) values.get(Fact.FORM));
+        return Optional.ofNullable((Form) values.get(ModuleFact.FORM));
     }
 
     public Optional<Buffering> buffering() {
-        return Optional.ofNullable((Buffering) values.get(Fact.BUFFERING));
+        return Optional.ofNullable((Buffering) values.get(ModuleFact.BUFFERING));
     }
 
     Optional<ErrorCheck> errorCheck() {
-        return Optional.ofNullable((ErrorCheck) values.get(Fact.ERROR_CHECK));
+        return Optional.ofNullable((ErrorCheck) values.get(ModuleFact.ERROR_CHECK));
     }
 
     public Optional<Capacity> capacity() {
-        return Optional.ofNullable((Capacity) values.get(Fact.CAPACITY));
+        return Optional.ofNullable((Capacity) values.get(ModuleFact.CAPACITY));
     }
 
     /** Whether nothing at all is known. */
@@ -182,12 +157,13 @@ public final class Facts {
         return values.isEmpty() && voltages.isEmpty() && rates.isEmpty();
     }
 
-    private void put(Fact fact, Object known) {
-        told.add(fact.word + " " + text(known));
+    private void put(ModuleFact fact, Object known) {
+        told.add(fact.text() + " " + text(known));
         Object before = values.putIfAbsent(fact, known);
         if (before != null && !before.equals(known)) {
             doubts.add(Doubt.warning("contradiction", "Two %s are given: %s and %s; the first is used."
-                    .formatted(fact.plural, text(before), text(known)), "one of them", "Look at the label of the module."));
+                    .formatted(fact.plural(), text(before), text(known)), "one of them",
+                    "Look at the label of the module."));
         }
     }
 
@@ -219,7 +195,7 @@ public final class Facts {
         if (both.voltages.isEmpty()) {
             both.voltages.addAll(other.voltages);
         }
-        if (both.rates.isEmpty() && !values.containsKey(Fact.RATE)) {
+        if (both.rates.isEmpty() && !values.containsKey(ModuleFact.RATE)) {
             both.rates.addAll(other.rates);
         }
         return both;
@@ -228,14 +204,14 @@ public final class Facts {
     /** The same module with its generation, where that is known from elsewhere. */
     public Facts ofGeneration(Generation known) {
         Facts all = copy();
-        all.values.putIfAbsent(Fact.GENERATION, known);
+        all.values.putIfAbsent(ModuleFact.GENERATION, known);
         return all;
     }
 
     /** What holds for any module of the same make. */
     public Facts withoutCapacity() {
         Facts all = copy();
-        all.values.remove(Fact.CAPACITY);
+        all.values.remove(ModuleFact.CAPACITY);
         return all;
     }
 
@@ -272,14 +248,12 @@ public final class Facts {
         return Optional.of(settled.build(capacity.get()));
     }
 
-    /** Everything known, by the name of the fact, in the order a person asks. */
-    public Map<String, String> named() {
-        Map<String, String> named = new LinkedHashMap<>();
-        for (Map.Entry<Fact, Object> entry : values.entrySet()) {
-            named.put(entry.getKey().word, text(entry.getValue()));
-        }
+    /** Everything known, as text. */
+    public Map<ModuleFact, String> named() {
+        Map<ModuleFact, String> named = new EnumMap<>(ModuleFact.class);
+        values.forEach((fact, value) -> named.put(fact, text(value)));
         if (!voltages.isEmpty()) {
-            named.put("voltage", String.join(", ", voltages.stream().map(Voltage::toString).toList()));
+            named.put(ModuleFact.VOLTAGE, String.join(", ", voltages.stream().map(Voltage::toString).toList()));
         }
         return named;
     }
@@ -303,9 +277,9 @@ public final class Facts {
 
     private ModuleKind build(Capacity capacity) {
         ModuleKind kind = ModuleKind.ofCapacity(capacity);
-        for (Map.Entry<Fact, Object> entry : values.entrySet()) {
+        for (Map.Entry<ModuleFact, Object> entry : values.entrySet()) {
             kind = switch (entry.getKey()) {
-                case CAPACITY -> kind;
+                case CAPACITY, VOLTAGE -> kind;
                 case GENERATION -> kind.with((Generation) entry.getValue());
                 case FORM -> kind.with((Form) entry.getValue());
                 case RANKS -> kind.withRanks((Integer) entry.getValue());

@@ -112,7 +112,8 @@ final class FormWords {
     /** A metal without more words counts only on a SIMM; elsewhere it is a name of a product line. */
     static void metal(Remaining rest, Facts facts) {
         rest.takeIf(METAL, match -> {
-            boolean old = facts.generation().filter(each -> each == Generation.FPM || each == Generation.EDO).isPresent()
+            boolean old = facts.generation().filter(each -> each == Generation.FPM || each == Generation.EDO)
+                            .isPresent()
                     || facts.form().filter(each -> each == Form.SIMM_30 || each == Form.SIMM_72).isPresent();
             if (old) {
                 facts.contacts(ContactMetal.valueOf(match.group(1)));

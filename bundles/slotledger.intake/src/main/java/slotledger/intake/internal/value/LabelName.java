@@ -19,8 +19,8 @@ final class LabelName {
             + ")" + ModuleText.AFTER + ")|XT|NT|[A-WYZ])" + ModuleText.AFTER;
 
     /**
-     * PC4-21300 | PC4-2400T-SE1 | PC4-2666V-U | PC3L-12800R | PC3-10600U-09-10-A0 | PC2-5300 | PC2-5300F-555-11 | PC3200 |
-     * PC3200U-30331 | PC133 | PC100-322-620 | PC800-45 | PC5-4800B-UA0-1010-XT | PC4-25600 SODIMM.
+     * PC4-21300 | PC4-2400T-SE1 | PC4-2666V-U | PC3L-12800R | PC3-10600U-09-10-A0 | PC2-5300 | PC2-5300F-555-11 |
+     * PC3200 | PC3200U-30331 | PC133 | PC100-322-620 | PC800-45 | PC5-4800B-UA0-1010-XT | PC4-25600 SODIMM.
      */
     static final Pattern PATTERN = Pattern.compile(ModuleText.BEFORE
             + "PC(?:([2345])(?:([LU])[ -]?|[ -]))?[ -]?(\\d{2,5})([A-Z]{0,2})((?:" + PIECE + "){0,5})"

@@ -19,8 +19,8 @@ public final class ModuleText {
     static final String AFTER = "(?![\\p{L}\\d])";
 
     /**
-     * 1Rx8 | 2R x 4 | 4DRx4 | 2S2Rx4. D: chips with two dies that are two ranks. S: package ranks before it, dies stacked
-     * in each chip behind it (from memory of JESD21-C 4.20).
+     * 1Rx8 | 2R x 4 | 4DRx4 | 2S2Rx4. D: chips with two dies that are two ranks. S: package ranks before it, dies
+     * stacked in each chip behind it (from memory of JESD21-C 4.20).
      */
     private static final Pattern ORGANISATION = Pattern.compile(
             BEFORE + "(?:([1-8])S)?([1-9]\\d?)(D)?\\s?R\\s?X\\s?(4|8|16|32)" + AFTER);

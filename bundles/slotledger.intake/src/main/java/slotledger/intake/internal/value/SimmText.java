@@ -23,10 +23,12 @@ final class SimmText {
             + "(\\d{1,4})\\s?([KM])?X(8|9|32|36)(?:-(\\d{1,3})(?:NS)?)?" + ModuleText.AFTER
             + "(?!\\s?(?:" + CapacityUnit.WORDS + ")" + ModuleText.AFTER + "|[.,]\\d)");
     /** 60ns | 70 ns. */
-    private static final Pattern NANOSECONDS = Pattern.compile(ModuleText.BEFORE + "(\\d{2,3})\\s?NS" + ModuleText.AFTER);
+    private static final Pattern NANOSECONDS =
+            Pattern.compile(ModuleText.BEFORE + "(\\d{2,3})\\s?NS" + ModuleText.AFTER);
     /** -6 | -60 | -70 at the end of a word list, where the text is about such modules. */
     private static final Pattern DASHED_TIME = Pattern.compile("(?<=\\s)-([5-9]0?|1[0-5]0?)" + ModuleText.AFTER);
-    private static final Pattern OLD = Pattern.compile(ModuleText.BEFORE + "(?:EDO|FPM|SIMMS?|PARITY)" + ModuleText.AFTER);
+    private static final Pattern OLD =
+            Pattern.compile(ModuleText.BEFORE + "(?:EDO|FPM|SIMMS?|PARITY)" + ModuleText.AFTER);
     private static final Pattern NEWER =
             Pattern.compile(ModuleText.BEFORE + "(?:SDR(?:AM)?|RDRAM|RAMBUS|DDR\\d?[LX]?|PC\\d*)" + ModuleText.AFTER);
     private static final List<Form> FORMS = List.of(Form.SIMM_30, Form.SIMM_72);

@@ -47,7 +47,7 @@ class LabelReaderTest {
         LabelReading reading = LabelReader.read("PC800-45");
         assertEquals(Optional.empty(), reading.piece());
         assertTrue(reading.isUnderstood());
-        assertEquals("{generation=RDRAM, rate=800 MT/s, access time=45 ns}", reading.facts().toString());
+        assertEquals("{GENERATION=RDRAM, RATE=800 MT/s, ACCESS_TIME=45 ns}", reading.facts().toString());
     }
 
     @Test
