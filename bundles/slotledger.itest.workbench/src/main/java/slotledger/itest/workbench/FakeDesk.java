@@ -80,6 +80,24 @@ public final class FakeDesk implements FleetDesk {
         return operation(machine.population());
     }
 
+    @Override
+    public List<String> shortfalls(Survey survey, Machine machine) {
+        return survey.policy().flatMap(policy -> policy.target(machine.role()))
+                .filter(target -> !machine.population().total().atLeast(target.capacity()))
+                .map(target -> List.of(machine.population().total() + " instead of " + target.capacity()))
+                .orElse(List.of());
+    }
+
+    @Override
+    public BoardMatrix matrix(Survey survey, String board, List<ModuleKind> kinds, Progress progress) {
+        throw unused();
+    }
+
+    @Override
+    public void writeMatrix(BoardMatrix matrix, Path file, boolean force) {
+        throw unused();
+    }
+
     /** PC-1's module changes its slot and gets a partner; each other desktop's module makes room for a new one. */
     @Override
     public Plan plan(Survey survey, Progress progress) {
