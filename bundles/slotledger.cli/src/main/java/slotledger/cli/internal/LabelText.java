@@ -30,7 +30,8 @@ final class LabelText {
         int width = reading.parts().stream().mapToInt(part -> part.text().length()).max().orElse(0) + 2;
         String word = "Read as";
         for (LabelPart part : reading.parts()) {
-            block(word, part.text(), width, part.meaning().isEmpty() ? "says nothing about the module" : part.meaning());
+            block(word, part.text(), width,
+                    part.meaning().isEmpty() ? "says nothing about the module" : part.meaning());
             word = "";
         }
         if (!reading.rest().isEmpty()) {
