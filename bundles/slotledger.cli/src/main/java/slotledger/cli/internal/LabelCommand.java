@@ -39,8 +39,8 @@ final class LabelCommand extends DeskCommand {
         LabelReading reading = label.reading();
         if (!reading.isUnderstood()) {
             throw new DeskException(Trouble.INPUT, "Nothing of \"" + reading.text() + "\" was understood. A label "
-                    + "reads like \"8GB 2Rx8 PC4-2400T-SE1\", \"4x36-60\" or \"128MB PC800-45\"; leave out what the maker "
-                    + "added.");
+                    + "reads like \"8GB 2Rx8 PC4-2400T-SE1\", \"4x36-60\" or \"128MB PC800-45\"; leave out what the "
+                    + "maker added.");
         }
         boolean clear = reading.piece().isPresent() && reading.rest().isEmpty()
                 && reading.findings().stream().noneMatch(finding -> finding.severity() != Severity.NOTE);
