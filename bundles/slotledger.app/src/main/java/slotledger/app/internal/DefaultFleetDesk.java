@@ -125,7 +125,11 @@ public final class DefaultFleetDesk implements FleetDesk {
                 .filter(each -> each.id().equalsIgnoreCase(text) || each.part().equalsIgnoreCase(text))
                 .findFirst();
         if (offer.isPresent()) {
-            return offer.get().kind();
+            if (offer.get().piece() instanceof ModuleKind kind) {
+                return kind;
+            }
+            throw new DeskException(Trouble.INPUT, "The offer " + offer.get().id() + " is no memory module but a "
+                    + offer.get().piece() + "; where one is wanted the rules of the board say so.");
         }
         Reading<Optional<ModuleKind>> reading = intake.readModule(text);
         return reading.value().orElseThrow(() -> new DeskException(Trouble.INPUT, "No module is meant by \"" + text

@@ -12,6 +12,7 @@ import org.osgi.service.component.annotations.Component;
 import slotledger.catalog.Catalog;
 import slotledger.catalog.FleetResolver;
 import slotledger.catalog.ResolvedFleet;
+import slotledger.catalog.internal.resolve.Blanks;
 import slotledger.catalog.internal.resolve.MachineResolver;
 import slotledger.model.board.Board;
 import slotledger.model.board.BoardId;
@@ -33,7 +34,8 @@ public final class DefaultFleetResolver implements FleetResolver {
 
     @Override
     public ResolvedFleet resolve(ObservedFleet observed, Catalog catalog) {
-        MachineResolver resolver = new MachineResolver(catalog);
+        Blanks blanks = new Blanks();
+        MachineResolver resolver = new MachineResolver(catalog, blanks);
         List<Machine> machines = new ArrayList<>();
         Map<BoardId, Board> boards = new LinkedHashMap<>();
         List<ObservedMachine> unresolved = new ArrayList<>();
@@ -54,6 +56,7 @@ public final class DefaultFleetResolver implements FleetResolver {
                 unresolved.add(machine);
             }
         }
+        findings.addAll(blanks.findings());
         return new ResolvedFleet(new Fleet(machines, boards), unresolved, findings);
     }
 

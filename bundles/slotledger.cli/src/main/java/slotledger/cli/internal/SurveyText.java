@@ -7,6 +7,9 @@ import java.util.Map;
 import slotledger.app.Survey;
 import slotledger.model.finding.Finding;
 import slotledger.model.finding.Severity;
+import slotledger.model.module.Filler;
+import slotledger.model.module.ModuleKind;
+import slotledger.model.module.Piece;
 import slotledger.model.observed.TableUse;
 import slotledger.model.source.Place;
 
@@ -31,15 +34,23 @@ final class SurveyText {
     }
 
     void summary(Answer.Builder answer) {
+        int fillers = onShelf(Filler.class);
         answer.item("Fleet", survey.observed() + " machines listed, " + survey.fleet().machines().size()
                 + " with a known board, " + survey.unresolved().size() + " that can't be judged yet");
         answer.item("Boards", survey.boards().size() + " in the catalog, "
                 + survey.fleet().boards().size() + " in the fleet");
         answer.item("Offers", survey.market().offers().size() + " of " + survey.market().suppliers().size()
-                + " suppliers; " + survey.shelf().modules().values().stream().mapToInt(Integer::intValue).sum()
-                + " modules on the shelf");
+                + " suppliers; " + onShelf(ModuleKind.class) + " modules" + (fillers == 0 ? "" : " and "
+                + fillers + " fillers") + " on the shelf");
         answer.item("Findings", count(Severity.ERROR) + " errors, " + count(Severity.WARNING) + " warnings, "
                 + count(Severity.NOTE) + " notes");
+    }
+
+    private int onShelf(Class<? extends Piece> type) {
+        return survey.shelf().pieces().entrySet().stream()
+                .filter(each -> type.isInstance(each.getKey()))
+                .mapToInt(Map.Entry::getValue)
+                .sum();
     }
 
     void facts(Answer.Builder answer) {

@@ -93,8 +93,8 @@ class PlanFilesTest {
     void somethingElseIsRefused() throws Exception {
         assertRefused(Files.writeString(folder.resolve("a.json"), "[1, 2]"), "is not a plan");
         assertRefused(Files.writeString(folder.resolve("b.json"), ""), "is not a plan");
-        assertRefused(Files.writeString(folder.resolve("c.json"), "{\"format\": \"slotledger-plan\", \"version\": 2}"),
-                "version 2");
+        assertRefused(Files.writeString(folder.resolve("c.json"), "{\"format\": \"slotledger-plan\", \"version\": 1}"),
+                "version 1");
         assertRefused(folder.resolve("missing.json"), "can't be read");
     }
 
@@ -106,7 +106,7 @@ class PlanFilesTest {
         assertRefused(changed(text.replaceFirst("\"title\"", "\"titel\"")), "plan.title", "missing");
         assertRefused(changed(text.replaceFirst("\"donor\"", "\"giver\"")), "outcome", "giver");
         assertRefused(changed(text.replaceFirst("2026-08-03", "3 August")), "plan.date");
-        assertRefused(changed(text.replaceFirst("\"version\" : 1,", "\"version\" : 1, \"version\" : 1,")),
+        assertRefused(changed(text.replaceFirst("\"version\" : 2,", "\"version\" : 2, \"version\" : 2,")),
                 "not a plan");
     }
 

@@ -8,6 +8,7 @@ import java.util.Map;
 import slotledger.model.board.Board;
 import slotledger.model.board.Slot;
 import slotledger.model.module.ModuleKind;
+import slotledger.model.module.Piece;
 import slotledger.model.unit.Capacity;
 
 /**
@@ -47,8 +48,8 @@ public record Population(Map<String, SlotContent> contents) {
         return new Population(changed);
     }
 
-    public Population with(String slot, ModuleKind kind) {
-        return with(slot, SlotContent.of(kind));
+    public Population with(String slot, Piece piece) {
+        return with(slot, SlotContent.of(piece));
     }
 
     /** All modules, in slot order. */
@@ -56,6 +57,11 @@ public record Population(Map<String, SlotContent> contents) {
         List<ModuleKind> modules = new ArrayList<>();
         contents.values().forEach(content -> content.module().ifPresent(modules::add));
         return List.copyOf(modules);
+    }
+
+    /** All modules and fillers, in slot order. */
+    public List<Piece> pieces() {
+        return contents.values().stream().flatMap(content -> content.piece().stream()).toList();
     }
 
     /** The sum of all modules that could be read. */

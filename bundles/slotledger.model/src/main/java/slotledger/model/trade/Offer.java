@@ -5,17 +5,17 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
-import slotledger.model.module.ModuleKind;
+import slotledger.model.module.Piece;
 import slotledger.model.source.Place;
 import slotledger.model.unit.Money;
 
 /**
- * A supplier's price for a module kind.
+ * A supplier's price for modules or fillers of one kind.
  *
  * @param id         unique among all offers, "supplier/part"
  * @param supplier   name of the supplier
  * @param part       the supplier's part number
- * @param kind       what is in the pack
+ * @param piece      what is in the pack
  * @param packSize   modules in a pack
  * @param steps      prices by quantity, the first from one pack on, ascending
  * @param stock      packs that can be had; empty means as many as wanted
@@ -28,7 +28,7 @@ public record Offer(
         String id,
         String supplier,
         String part,
-        ModuleKind kind,
+        Piece piece,
         int packSize,
         List<PriceStep> steps,
         OptionalInt stock,
@@ -41,7 +41,7 @@ public record Offer(
         Objects.requireNonNull(id, "id");
         Objects.requireNonNull(supplier, "supplier");
         Objects.requireNonNull(part, "part");
-        Objects.requireNonNull(kind, "kind");
+        Objects.requireNonNull(piece, "piece");
         steps = List.copyOf(steps);
         Objects.requireNonNull(stock, "stock");
         Objects.requireNonNull(leadDays, "leadDays");

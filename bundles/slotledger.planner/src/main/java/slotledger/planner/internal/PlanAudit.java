@@ -6,7 +6,7 @@ import java.util.TreeMap;
 import slotledger.model.machine.Machine;
 import slotledger.model.machine.Population;
 import slotledger.model.machine.SlotContent;
-import slotledger.model.module.ModuleKind;
+import slotledger.model.module.Piece;
 import slotledger.model.plan.Leftover;
 import slotledger.model.plan.MachinePlan;
 import slotledger.model.plan.Move;
@@ -77,15 +77,13 @@ final class PlanAudit {
     /** Nothing appears, nothing vanishes: before and bought equals after and left over, for each kind. */
     private void checkModules(Plan plan) {
         Map<SlotContent, Integer> balance = new LinkedHashMap<>();
-        request.shelf().modules().forEach((kind, count) -> balance.merge(SlotContent.of(kind), count, Integer::sum));
-        request.shelf().fillers().forEach((filler, count) ->
-                balance.merge(new SlotContent.Filled(filler), count, Integer::sum));
+        request.shelf().pieces().forEach((piece, count) -> balance.merge(SlotContent.of(piece), count, Integer::sum));
         for (MachinePlan machine : plan.machines()) {
             machine.before().contents().values().forEach(content -> balance.merge(content, 1, Integer::sum));
             machine.after().contents().values().forEach(content -> balance.merge(content, -1, Integer::sum));
         }
         for (Purchase line : plan.purchases()) {
-            balance.merge(SlotContent.of(line.offer().kind()), line.modules(), Integer::sum);
+            balance.merge(SlotContent.of(line.offer().piece()), line.modules(), Integer::sum);
         }
         for (Leftover leftover : plan.leftovers()) {
             balance.merge(leftover.content(), -leftover.count(), Integer::sum);
@@ -97,9 +95,9 @@ final class PlanAudit {
 
     /** Spares of each kind bought, in percent of the modules used, rounded up. */
     private void checkSpares(Plan plan) {
-        Map<ModuleKind, int[]> kinds = new LinkedHashMap<>();
+        Map<Piece, int[]> kinds = new LinkedHashMap<>();
         for (Purchase line : plan.purchases()) {
-            int[] counts = kinds.computeIfAbsent(line.offer().kind(), unused -> new int[2]);
+            int[] counts = kinds.computeIfAbsent(line.offer().piece(), unused -> new int[2]);
             counts[0] += line.modules() - line.spares() - line.over();
             counts[1] += line.spares();
         }

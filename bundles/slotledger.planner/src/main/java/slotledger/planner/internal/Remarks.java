@@ -8,7 +8,7 @@ import slotledger.model.finding.Finding;
 import slotledger.model.finding.Severity;
 import slotledger.model.machine.AssetTag;
 import slotledger.model.machine.Machine;
-import slotledger.model.module.ModuleKind;
+import slotledger.model.module.Piece;
 import slotledger.model.plan.Purchase;
 import slotledger.model.source.Place;
 import slotledger.model.trade.Offer;
@@ -34,7 +34,7 @@ final class Remarks {
             List<Purchase> purchases) {
         List<Finding> remarks = new ArrayList<>();
         stock.offers().stream()
-                .filter(offer -> !fits(offer.kind(), boards))
+                .filter(offer -> !fits(offer.piece(), boards))
                 .forEach(offer -> remarks.add(noBoard(offer)));
         options.stream().filter(each -> each.board().weigh(each.group().now()) == Weight.BLOCKS)
                 .forEach(each -> each.group().machines().forEach(machine -> remarks.add(contradiction(each, machine))));
@@ -44,7 +44,7 @@ final class Remarks {
         return remarks;
     }
 
-    private static boolean fits(ModuleKind kind, List<JudgedBoard> boards) {
+    private static boolean fits(Piece kind, List<JudgedBoard> boards) {
         return boards.stream().anyMatch(board -> board.fit(kind) != Fit.BLOCKED);
     }
 
@@ -55,7 +55,7 @@ final class Remarks {
                 offer.place(),
                 Optional.empty(),
                 "",
-                "No board of the fleet takes what %s offers (%s).".formatted(offer.id(), offer.kind()),
+                "No board of the fleet takes what %s offers (%s).".formatted(offer.id(), offer.piece()),
                 "",
                 "Leave the offer out, or check how its module is described.");
     }

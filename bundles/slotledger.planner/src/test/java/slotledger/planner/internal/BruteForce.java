@@ -10,7 +10,7 @@ import slotledger.model.board.Slot;
 import slotledger.model.machine.Machine;
 import slotledger.model.machine.Population;
 import slotledger.model.machine.SlotContent;
-import slotledger.model.module.ModuleKind;
+import slotledger.model.module.Piece;
 import slotledger.model.trade.Offer;
 import slotledger.model.trade.Supplier;
 import slotledger.model.verdict.Reason;
@@ -39,7 +39,7 @@ final class BruteForce {
 
     private final PlanRequest request;
     private final MemoryRules rules;
-    private final List<ModuleKind> kinds = new ArrayList<>();
+    private final List<Piece> kinds = new ArrayList<>();
     private final List<List<Way>> ways = new ArrayList<>();
     private final Map<List<Integer>, Long> orders = new HashMap<>();
     private Best best = new Best(-1, Long.MAX_VALUE, Long.MAX_VALUE);
@@ -47,9 +47,9 @@ final class BruteForce {
     BruteForce(PlanRequest request, MemoryRules rules) {
         this.request = request;
         this.rules = rules;
-        Set<ModuleKind> all = new HashSet<>();
-        request.market().offers().forEach(offer -> all.add(offer.kind()));
-        all.addAll(request.shelf().modules().keySet());
+        Set<Piece> all = new HashSet<>();
+        request.market().offers().forEach(offer -> all.add(offer.piece()));
+        all.addAll(request.shelf().pieces().keySet());
         request.fleet().machines().forEach(machine -> all.addAll(machine.population().modules()));
         kinds.addAll(all);
     }
@@ -74,7 +74,7 @@ final class BruteForce {
         }
         String label = sockets.get(socket).label();
         fill(machine, population.with(label, SlotContent.EMPTY), socket + 1, own);
-        for (ModuleKind kind : kinds) {
+        for (Piece kind : kinds) {
             fill(machine, population.with(label, kind), socket + 1, own);
         }
     }
@@ -168,7 +168,7 @@ final class BruteForce {
     }
 
     /** Whether some machine that may be opened takes one or two modules of the kind; others are never bought. */
-    private boolean isOfUse(ModuleKind kind) {
+    private boolean isOfUse(Piece kind) {
         return request.fleet().machines().stream().filter(this::mayBeOpened).anyMatch(machine -> {
             Population empty = Population.empty(request.fleet().boardOf(machine));
             Setup setup = Setup.of(request.fleet(), machine);
@@ -189,7 +189,7 @@ final class BruteForce {
             return price(needs, packs);
         }
         long cheapest = Long.MAX_VALUE;
-        int most = isOfUse(offers.get(offer).kind()) ? Math.min(12, offers.get(offer).stock().orElse(12)) : 0;
+        int most = isOfUse(offers.get(offer).piece()) ? Math.min(12, offers.get(offer).stock().orElse(12)) : 0;
         for (int count = 0; count <= most; count++) {
             packs[offer] = count;
             cheapest = Math.min(cheapest, order(needs, offer + 1, packs));
@@ -203,7 +203,7 @@ final class BruteForce {
             int bought = 0;
             for (int i = 0; i < packs.length; i++) {
                 Offer offer = request.market().offers().get(i);
-                bought += offer.kind().equals(kinds.get(kind)) ? packs[i] * offer.packSize() : 0;
+                bought += offer.piece().equals(kinds.get(kind)) ? packs[i] * offer.packSize() : 0;
             }
             double wanted = Math.ceil(needs.get(kind) * (100 + request.policy().sparePercent()) / 100.0);
             if (bought < wanted) {

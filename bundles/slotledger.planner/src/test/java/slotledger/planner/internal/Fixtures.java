@@ -34,6 +34,7 @@ import slotledger.model.module.ErrorCheck;
 import slotledger.model.module.Form;
 import slotledger.model.module.Generation;
 import slotledger.model.module.ModuleKind;
+import slotledger.model.module.Piece;
 import slotledger.model.source.Ground;
 import slotledger.model.source.Place;
 import slotledger.model.source.Source;
@@ -60,7 +61,7 @@ final class Fixtures {
     final Map<BoardId, Board> boards = new LinkedHashMap<>();
     final List<Offer> offers = new ArrayList<>();
     final Map<String, Supplier> suppliers = new LinkedHashMap<>();
-    final Map<ModuleKind, Integer> shelf = new LinkedHashMap<>();
+    final Map<Piece, Integer> shelf = new LinkedHashMap<>();
     final List<Target> targets = new ArrayList<>();
     final Map<String, Money> centreBudgets = new LinkedHashMap<>();
     Optional<Money> budget = Optional.empty();
@@ -142,7 +143,7 @@ final class Fixtures {
         return machine;
     }
 
-    Offer offer(String supplier, ModuleKind kind, int packSize, int stock, int... prices) {
+    Offer offer(String supplier, Piece kind, int packSize, int stock, int... prices) {
         suppliers.computeIfAbsent(supplier,
                 name -> new Supplier(name, Optional.empty(), Optional.empty(), Optional.empty()));
         List<PriceStep> steps = new ArrayList<>();
@@ -176,6 +177,6 @@ final class Fixtures {
 
     PlanRequest request() {
         return new PlanRequest("test", new Fleet(machines, boards), new Market(offers, suppliers),
-                new Shelf(shelf, Map.of()), policy(), DAY);
+                new Shelf(shelf), policy(), DAY);
     }
 }

@@ -286,7 +286,7 @@ class PlanningTest {
         made.target("pc", 8, 1);
         made.machine("A1", board, "pc", Fixtures.kind(4));
         Offer offer = made.offer("Alder", Fixtures.kind(4), 1, -1, 1, 1500);
-        made.offers.set(0, new Offer(offer.id(), offer.supplier(), offer.part(), offer.kind(), 1, offer.steps(),
+        made.offers.set(0, new Offer(offer.id(), offer.supplier(), offer.part(), offer.piece(), 1, offer.steps(),
                 offer.stock(), offer.leadDays(), Optional.empty(), Optional.of(LocalDate.of(2026, 3, 1)),
                 offer.place()));
         Plan plan = plan();

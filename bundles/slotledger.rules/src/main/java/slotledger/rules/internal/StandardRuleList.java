@@ -6,6 +6,13 @@ import slotledger.rules.internal.chips.ChipSizeFits;
 import slotledger.rules.internal.chips.ChipWidthFits;
 import slotledger.rules.internal.chips.ChipsAddUp;
 import slotledger.rules.internal.chips.ModuleRanksFit;
+import slotledger.rules.internal.ddr.HighDensity;
+import slotledger.rules.internal.ddr.Supply400;
+import slotledger.rules.internal.ddr2.DoubleSidedX16;
+import slotledger.rules.internal.ddr2.FullyBuffered;
+import slotledger.rules.internal.ddr3.Ddr3Chips;
+import slotledger.rules.internal.ddr3.LowVoltageUnsaid;
+import slotledger.rules.internal.ddr3.ThirdBesideQuadRank;
 import slotledger.rules.internal.ddr4.TwoCapacities;
 import slotledger.rules.internal.ddr5.AlikeInChannel;
 import slotledger.rules.internal.ddr5.OneCapacity;
@@ -44,6 +51,9 @@ import slotledger.rules.internal.rdram.RimmChipsAddUp;
 import slotledger.rules.internal.rdram.RimmEcc;
 import slotledger.rules.internal.rdram.RimmHeat;
 import slotledger.rules.internal.rdram.SocketsFilled;
+import slotledger.rules.internal.sdr.BusGrade;
+import slotledger.rules.internal.sdr.RegisteredWhereSaid;
+import slotledger.rules.internal.sdr.SdrChips;
 import slotledger.rules.internal.server.ChannelsAlike;
 import slotledger.rules.internal.slots.AbsentProcessor;
 import slotledger.rules.internal.slots.DeadConnector;
@@ -57,7 +67,7 @@ import slotledger.rules.spi.MemoryRule;
 public final class StandardRuleList {
 
     /** How many there are; the service of all rules waits for so many. */
-    public static final int COUNT = 50;
+    public static final int COUNT = 60;
 
     private StandardRuleList() {
     }
@@ -69,6 +79,13 @@ public final class StandardRuleList {
                 new ChipWidthFits(),
                 new ChipsAddUp(),
                 new ModuleRanksFit(),
+                new HighDensity(),
+                new Supply400(),
+                new DoubleSidedX16(),
+                new FullyBuffered(),
+                new Ddr3Chips(),
+                new LowVoltageUnsaid(),
+                new ThirdBesideQuadRank(),
                 new TwoCapacities(),
                 new AlikeInChannel(),
                 new OneCapacity(),
@@ -98,6 +115,9 @@ public final class StandardRuleList {
                 new SolderedOrLpcamm(),
                 new MixedLatencies(),
                 new MixedRates(),
+                new BusGrade(),
+                new SdrChips(),
+                new RegisteredWhereSaid(),
                 new BanksOneSpeed(),
                 new BanksWhole(),
                 new ChannelChips(),

@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeSet;
+import slotledger.model.family.Families;
 import slotledger.model.module.Buffering;
 import slotledger.model.module.ChipSize;
 import slotledger.model.module.ChipWidth;
@@ -26,13 +27,8 @@ public final class ModuleFacts {
 
     private static final int DATA_BITS = 64;
     private static final int KIB_PER_MBIT = 128;
-    private static final Set<Voltage> V2_5 = Set.of(Voltage.ofMillivolts(2500));
-    private static final Set<Voltage> V1_8 = Set.of(Voltage.ofMillivolts(1800));
     private static final Set<Voltage> V1_35 = Set.of(Voltage.ofMillivolts(1350));
     private static final Set<Voltage> V1_35_OR_V1_5 = Set.of(Voltage.ofMillivolts(1350), Voltage.ofMillivolts(1500));
-    private static final Set<Voltage> V1_5 = Set.of(Voltage.ofMillivolts(1500));
-    private static final Set<Voltage> V1_2 = Set.of(Voltage.ofMillivolts(1200));
-    private static final Set<Voltage> V1_1 = Set.of(Voltage.ofMillivolts(1100));
 
     private ModuleFacts() {
     }
@@ -56,24 +52,16 @@ public final class ModuleFacts {
     }
 
     /**
-     * What the module surely works at: known, or the only voltage of its generation. All DDR3 works at 1.5 V, modules
-     * for 1.35 V too (System x3550 M4 guide, page 46: "1.35 V (1.5 V operable)" for the label PC3L).
+     * What the module surely works at: known, or that of every family of its generation. All DDR3 works at 1.5 V,
+     * modules for 1.35 V too (System x3550 M4 guide, page 46: "1.35 V (1.5 V operable)" for the label PC3L).
      */
     public static Set<Voltage> voltages(ModuleKind kind) {
         if (kind.voltages().equals(V1_35) && kind.generation().filter(each -> each == Generation.DDR3).isPresent()) {
             return V1_35_OR_V1_5;
         }
-        if (!kind.voltages().isEmpty() || kind.generation().isEmpty()) {
-            return kind.voltages();
-        }
-        return switch (kind.generation().get()) {
-            case DDR -> V2_5;
-            case DDR2 -> V1_8;
-            case DDR3 -> V1_5;
-            case DDR4 -> V1_2;
-            case DDR5 -> V1_1;
-            case FPM, EDO, SDR, RDRAM, LPDDR3, LPDDR4, LPDDR4X, LPDDR5, LPDDR5X -> Set.of();
-        };
+        return !kind.voltages().isEmpty() || kind.generation().isEmpty()
+                ? kind.voltages()
+                : Families.sureVoltages(kind.generation().get());
     }
 
     /** Whether the module may work at more voltages than is known. */

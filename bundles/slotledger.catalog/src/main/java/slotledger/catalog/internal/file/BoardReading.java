@@ -11,10 +11,12 @@ import slotledger.model.board.Board;
 import slotledger.model.board.BoardFact;
 import slotledger.model.board.BoardForm;
 import slotledger.model.board.BoardId;
+import slotledger.model.board.Channel;
 import slotledger.model.board.Fill;
 import slotledger.model.board.Interleave;
 import slotledger.model.board.Processor;
 import slotledger.model.board.RateLimit;
+import slotledger.model.board.RedundancyTerms;
 import slotledger.model.board.Takes;
 import slotledger.model.finding.Finding;
 import slotledger.model.source.Source;
@@ -30,8 +32,8 @@ public record BoardReading(Optional<BoardEntry> entry, List<Finding> findings) {
 
     private static final List<String> KEYS = List.of(
             "format", "board", "maker", "maker-aliases", "model", "aliases", "form", "source", "sources",
-            "processor-sockets", "processors", "channels", "slots", "takes", "largest-total", "fill", "interleave",
-            "rate-limits", "notes");
+            "processor-sockets", "processors", "channels", "slots", "banks", "takes", "largest-total", "addressable",
+            "fill", "redundancy", "interleave", "rate-limits", "notes");
     private static final int MOST_PROCESSORS = 8;
 
     public BoardReading {
@@ -66,22 +68,40 @@ public record BoardReading(Optional<BoardEntry> entry, List<Finding> findings) {
         checkAny(fields, "takes", problems.isEmpty() && takes.isEmpty());
         List<Processor> processors = list(fields, "processors", LimitReading::processor);
         List<RateLimit> rateLimits = list(fields, "rate-limits", LimitReading::rateLimit);
-        Optional<Capacity> largestTotal = fields.find("largest-total")
-                .flatMap(value -> value.parsed(Measures::capacity, Measures.CAPACITY));
-        Fill fill = fields.find("fill").flatMap(new FillReading(slots, sockets)::fill).orElse(Fill.ANY);
+        Optional<Capacity> largestTotal = capacity(fields, "largest-total");
+        Optional<Capacity> addressable = capacity(fields, "addressable");
+        FillReading filling = new FillReading(slots, sockets, takes);
+        Fill fill = fields.find("fill").flatMap(filling::fill).orElseGet(filling::silent);
+        Banks banks = fields.find("banks").flatMap(new BankReading(slots)::banks).orElse(Banks.NONE);
+        List<RedundancyTerms> redundancies = fields.find("redundancy")
+                .map(new RedundancyReading(slots, sockets)::terms)
+                .orElse(List.of());
+        List<Channel> channels = slots.channels(takes);
         Interleave interleave = fields.find("interleave")
                 .flatMap(value -> value.word(Words.INTERLEAVES))
-                .orElse(slots.channels().size() == 1 ? Interleave.NONE : Interleave.UNKNOWN);
+                .orElseGet(() -> interleave(channels));
         Map<BoardFact, Source> sources = fields.find("sources").map(SourceReading::sources).orElse(Map.of());
         if (!problems.isEmpty()) {
             return Optional.empty();
         }
         Board board = new Board(
                 id.orElseThrow(), maker.orElseThrow(), model.orElseThrow(), texts(fields, "aliases"),
-                form.orElseThrow(), sockets, processors, slots.channels(), slots.slots(), takes, largestTotal,
-                Optional.empty(), fill, Banks.NONE, List.of(),
-                interleave, rateLimits, texts(fields, "notes"), source.orElseThrow(), sources);
+                form.orElseThrow(), sockets, processors, channels, slots.slots(), takes, largestTotal, addressable,
+                fill, banks, redundancies, interleave, rateLimits, texts(fields, "notes"), source.orElseThrow(),
+                sources);
         return Optional.of(new BoardEntry(board, texts(fields, "maker-aliases"), file));
+    }
+
+    private static Interleave interleave(List<Channel> channels) {
+        if (channels.size() != 1) {
+            return Interleave.UNKNOWN;
+        }
+        // The channels that one module carries always hold the same.
+        return channels.get(0).spans() > 1 ? Interleave.EQUAL_ONLY : Interleave.NONE;
+    }
+
+    private static Optional<Capacity> capacity(Fields fields, String name) {
+        return fields.find(name).flatMap(value -> value.parsed(Measures::capacity, Measures.CAPACITY));
     }
 
     private static void checkAny(Fields fields, String name, boolean none) {

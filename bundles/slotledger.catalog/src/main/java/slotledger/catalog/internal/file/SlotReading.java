@@ -11,6 +11,7 @@ import java.util.Set;
 import slotledger.model.board.Channel;
 import slotledger.model.board.Slot;
 import slotledger.model.board.SlotUse;
+import slotledger.model.board.Takes;
 import slotledger.model.module.ModuleKind;
 
 /**
@@ -19,17 +20,22 @@ import slotledger.model.module.ModuleKind;
  */
 final class SlotReading {
 
-    private static final List<String> CHANNEL_KEYS = List.of("slots", "processor");
+    private static final List<String> CHANNEL_KEYS = List.of("slots", "processor", "spans");
     private static final List<String> SLOT_KEYS = List.of("label", "row", "column", "colour", "use", "soldered");
     private static final Map<String, SlotUse> USES = Map.of("socket", SlotUse.SOCKET, "dead", SlotUse.DEAD);
     private static final int MOST = 999;
+    private static final int MOST_SPANS = 4;
 
-    private final List<Channel> channels = new ArrayList<>();
+    private final List<Drawn> channels = new ArrayList<>();
     private final List<Slot> slots = new ArrayList<>();
     private final Map<String, Seat> seats = new LinkedHashMap<>();
 
     /** The place of a slot in its channel. */
     private record Seat(String channel, int position) {
+    }
+
+    /** A channel as the file has it; what a module of it carries may follow from the modules. */
+    private record Drawn(String name, int processor, OptionalInt spans) {
     }
 
     SlotReading(Optional<Value> channels, Optional<Value> slots, int processorSockets) {
@@ -42,8 +48,27 @@ final class SlotReading {
         }
     }
 
-    List<Channel> channels() {
-        return channels;
+    /** The channels, once it is known what their slots take. */
+    List<Channel> channels(List<Takes> takes) {
+        return channels.stream()
+                .map(channel -> new Channel(channel.name(), channel.processor(), channel.spans()
+                        .orElseGet(() -> FormLaw.spans(takes, labelsOf(channel.name())))))
+                .toList();
+    }
+
+    boolean hasChannel(String name) {
+        return channels.stream().anyMatch(channel -> channel.name().equals(name));
+    }
+
+    List<String> channelNames() {
+        return channels.stream().map(Drawn::name).toList();
+    }
+
+    private List<String> labelsOf(String channel) {
+        return seats.entrySet().stream()
+                .filter(entry -> entry.getValue().channel().equals(channel))
+                .map(Map.Entry::getKey)
+                .toList();
     }
 
     List<Slot> slots() {
@@ -69,20 +94,24 @@ final class SlotReading {
 
     private void readChannel(Value value, int processorSockets) {
         int processor = 1;
+        OptionalInt spans = OptionalInt.empty();
         Optional<Value> labels = Optional.of(value);
         if (value.isMapping()) {
             Optional<Fields> fields = value.fields(CHANNEL_KEYS);
             processor = fields.flatMap(known -> known.find("processor"))
                     .map(number -> number.number(1, processorSockets).orElse(1))
                     .orElse(1);
+            spans = fields.flatMap(known -> known.find("spans"))
+                    .map(number -> number.number(1, MOST_SPANS))
+                    .orElse(OptionalInt.empty());
             labels = fields.flatMap(known -> known.require("slots", "[A1, A2]"));
         }
         if (value.name().isEmpty()) {
             value.problem("A channel has no name.", "Write its name before the colon.");
             return;
         }
-        if (channels.stream().noneMatch(channel -> channel.name().equals(value.name()))) {
-            channels.add(new Channel(value.name(), processor));
+        if (!hasChannel(value.name())) {
+            channels.add(new Drawn(value.name(), processor, spans));
         }
         labels.ifPresent(list -> seat(value.name(), list));
     }

@@ -18,8 +18,11 @@ final class SolderedReading {
     static final String VARIES = "varies";
 
     private static final List<String> KEYS = List.of(
-            "capacity", "generation", "rate", "ranks", "chip-width", "chip-size", "ecc", "cas-latency", "voltage");
+            "capacity", "generation", "rate", "ranks", "chip-width", "chip-size", "stack", "ecc", "check-bits",
+            "cas-latency", "access-time", "voltage");
     private static final int MOST_RANKS = 16;
+    private static final int MOST_STACK = 16;
+    private static final int MOST_CHECK_BITS = 16;
     private static final int MOST_LATENCY = 99;
 
     private SolderedReading() {
@@ -47,7 +50,11 @@ final class SolderedReading {
                     ModuleKind::with);
             kind = with(kind, fields.find("chip-size")
                     .flatMap(value -> value.parsed(Measures::chipSize, Measures.CHIP_SIZE)), ModuleKind::with);
+            kind = with(kind, number(fields, "stack", MOST_STACK), ModuleKind::withStack);
             kind = with(kind, fields.find("ecc").flatMap(value -> value.word(Words.ERROR_CHECKS)), ModuleKind::with);
+            kind = with(kind, number(fields, "check-bits", MOST_CHECK_BITS), ModuleKind::withCheckBits);
+            kind = with(kind, fields.find("access-time")
+                    .flatMap(value -> value.parsed(Measures::accessTime, Measures.ACCESS_TIME)), ModuleKind::with);
             kind = with(kind, fields.find("rate").flatMap(value -> value.parsed(Measures::rate, Measures.RATE)),
                     ModuleKind::with);
             kind = with(kind, number(fields, "cas-latency", MOST_LATENCY), ModuleKind::withCasLatency);

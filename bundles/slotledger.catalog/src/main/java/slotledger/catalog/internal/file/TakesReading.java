@@ -18,9 +18,11 @@ import slotledger.model.unit.Capacity;
 final class TakesReading {
 
     private static final List<String> KEYS = List.of(
-            "generation", "form", "slots", "buffering", "ecc", "voltage", "rate", "smallest-module", "largest-module",
-            "chip-width", "smallest-chip", "largest-chip", "module-ranks", "channel-ranks");
+            "generation", "form", "slots", "buffering", "ecc", "parity", "voltage", "rate", "smallest-module",
+            "largest-module", "chip-width", "smallest-chip", "largest-chip", "module-ranks", "channel-ranks",
+            "tallest-stack", "slowest-module", "contacts");
     private static final int MOST_RANKS = 64;
+    private static final int MOST_STACK = 16;
 
     private TakesReading() {
     }
@@ -41,7 +43,7 @@ final class TakesReading {
                 generation.get(),
                 forms,
                 fields.find("buffering").map(value -> words(value, Words.BUFFERINGS)).orElse(Set.of()),
-                fields.find("ecc").flatMap(value -> value.word(Words.ECC_OUTCOMES)).orElse(EccOutcome.UNKNOWN),
+                errorCheck(fields),
                 measures(fields, "voltage", Measures::voltage, Measures.VOLTAGE),
                 measures(fields, "rate", Measures::rate, Measures.RATE),
                 capacity(fields, "smallest-module"),
@@ -49,8 +51,24 @@ final class TakesReading {
                 fields.find("chip-width").map(value -> words(value, Words.CHIP_WIDTHS)).orElse(Set.of()),
                 chip(fields, "smallest-chip"),
                 chip(fields, "largest-chip"),
-                ranks(fields, "module-ranks"),
-                ranks(fields, "channel-ranks"), OptionalInt.empty(), Optional.empty(), Optional.empty()));
+                number(fields, "module-ranks", MOST_RANKS),
+                number(fields, "channel-ranks", MOST_RANKS),
+                number(fields, "tallest-stack", MOST_STACK),
+                fields.find("slowest-module")
+                        .flatMap(value -> value.parsed(Measures::accessTime, Measures.ACCESS_TIME)),
+                fields.find("contacts").flatMap(value -> value.word(Words.CONTACTS))));
+    }
+
+    /** Documents of SIMM boards speak of parity where later ones speak of ECC; what becomes of it is the same fact. */
+    private static EccOutcome errorCheck(Fields fields) {
+        Optional<Value> parity = fields.find("parity");
+        if (parity.isPresent() && fields.find("ecc").isPresent()) {
+            parity.get().problem("The fields \"parity\" and \"ecc\" say the same.", "Keep one of the two lines.");
+            return EccOutcome.UNKNOWN;
+        }
+        return parity.or(() -> fields.find("ecc"))
+                .flatMap(value -> value.word(Words.ECC_OUTCOMES))
+                .orElse(EccOutcome.UNKNOWN);
     }
 
     private static <T> Set<T> words(Value value, Map<String, T> words) {
@@ -75,7 +93,7 @@ final class TakesReading {
         return fields.find(name).flatMap(value -> value.parsed(Measures::chipSize, Measures.CHIP_SIZE));
     }
 
-    private static OptionalInt ranks(Fields fields, String name) {
-        return fields.find(name).map(value -> value.number(1, MOST_RANKS)).orElse(OptionalInt.empty());
+    private static OptionalInt number(Fields fields, String name, int most) {
+        return fields.find(name).map(value -> value.number(1, most)).orElse(OptionalInt.empty());
     }
 }

@@ -12,8 +12,10 @@ import slotledger.model.board.BoardFact;
 import slotledger.model.board.BoardForm;
 import slotledger.model.board.EccOutcome;
 import slotledger.model.board.Interleave;
+import slotledger.model.board.Redundancy;
 import slotledger.model.module.Buffering;
 import slotledger.model.module.ChipWidth;
+import slotledger.model.module.ContactMetal;
 import slotledger.model.module.ErrorCheck;
 import slotledger.model.module.Form;
 import slotledger.model.module.Generation;
@@ -30,13 +32,21 @@ final class Words {
     static final Map<String, Buffering> BUFFERINGS = of(Buffering.values(), Buffering::text);
     static final Map<String, ChipWidth> CHIP_WIDTHS = of(ChipWidth.values(), ChipWidth::text);
     static final Map<String, ErrorCheck> ERROR_CHECKS = of(ErrorCheck.values(), ErrorCheck::text);
+    static final Map<String, ContactMetal> CONTACTS = of(ContactMetal.values(), ContactMetal::text);
     static final Map<String, EccOutcome> ECC_OUTCOMES = of(EccOutcome.values(), Words::hyphened);
     static final Map<String, Interleave> INTERLEAVES = of(Interleave.values(), Words::hyphened);
     static final Map<String, Binding> BINDINGS = of(Binding.values(), Words::hyphened);
+    static final Map<String, Redundancy> REDUNDANCIES = redundancies();
     static final Map<String, BoardFact> FACTS = of(BoardFact.values(), Words::hyphened);
     static final Map<String, Ground> GROUNDS = grounds();
 
     private Words() {
+    }
+
+    private static Map<String, Redundancy> redundancies() {
+        Map<String, Redundancy> words = new LinkedHashMap<>(of(Redundancy.values(), Redundancy::text));
+        words.values().remove(Redundancy.NONE);
+        return Collections.unmodifiableMap(words);
     }
 
     private static Map<String, Ground> grounds() {

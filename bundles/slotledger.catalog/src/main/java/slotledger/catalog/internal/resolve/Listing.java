@@ -1,15 +1,20 @@
 package slotledger.catalog.internal.resolve;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import slotledger.catalog.internal.match.Names;
 import slotledger.model.board.Board;
 import slotledger.model.board.Slot;
 import slotledger.model.board.SlotUse;
+import slotledger.model.machine.SlotContent;
 import slotledger.model.module.Form;
 import slotledger.model.observed.ObservedSlot;
 import slotledger.model.unit.Capacity;
@@ -90,9 +95,36 @@ record Listing(
 
     /** Whether anything at all is said to be in a slot. */
     boolean holdsAnything() {
-        return !loose.isEmpty()
-                || soldered.stream().anyMatch(slot -> !slot.content().isEmpty())
-                || placed.values().stream().anyMatch(slot -> !slot.content().isEmpty());
+        return Stream.of(loose, soldered, placed.values())
+                .flatMap(Collection::stream)
+                .anyMatch(slot -> !slot.content().isEmpty());
+    }
+
+    /** Whether memory, or something that may be memory, is said to be in a slot. */
+    boolean holdsMemory() {
+        return Stream.of(loose, soldered, placed.values()).flatMap(Collection::stream).anyMatch(Listing::isMemory);
+    }
+
+    /** What is in slots nobody can tell, without the fillers. */
+    List<ObservedSlot> looseMemory() {
+        return loose.stream().filter(Listing::isMemory).toList();
+    }
+
+    /** Fillers in slots nobody can tell. */
+    List<ObservedSlot> looseFillers() {
+        return loose.stream().filter(slot -> !isMemory(slot)).toList();
+    }
+
+    /** Labels of the slots that hold memory, or something that may be memory. */
+    Set<String> placedMemory() {
+        return placed.entrySet().stream()
+                .filter(entry -> isMemory(entry.getValue()))
+                .map(Map.Entry::getKey)
+                .collect(Collectors.toSet());
+    }
+
+    private static boolean isMemory(ObservedSlot slot) {
+        return !slot.content().isEmpty() && !(slot.content() instanceof SlotContent.Filled);
     }
 
     static Capacity sum(Iterable<ObservedSlot> slots) {

@@ -16,9 +16,12 @@ import slotledger.model.observed.ObservedMachine;
 public final class MachineResolver {
 
     private final Catalog catalog;
+    private final Blanks blanks;
 
-    public MachineResolver(Catalog catalog) {
+    /** @param blanks gathers what is assumed of empty sockets */
+    public MachineResolver(Catalog catalog, Blanks blanks) {
         this.catalog = catalog;
+        this.blanks = blanks;
     }
 
     /**
@@ -42,19 +45,28 @@ public final class MachineResolver {
         Optional<Board> board = BoardLookup.find(observed, catalog, remarks);
         Optional<Machine> machine = board
                 .map(known -> onBoard(observed, known, remarks))
-                .filter(resolved -> !remarks.hasErrors());
+                .filter(resolved -> !remarks.hasErrors())
+                .map(resolved -> withBlanks(resolved, board.get()));
         return new Resolution(machine, board, remarks.findings());
+    }
+
+    private Machine withBlanks(Machine machine, Board board) {
+        Population population = blanks.in(board, machine.population(), machine.place());
+        return new Machine(machine.tag(), machine.serial(), machine.where(), machine.costCentre(), machine.role(),
+                machine.board(), machine.processors(), machine.processor(), machine.operatingSystem(),
+                machine.redundancy(), population, machine.place());
     }
 
     private static Machine onBoard(ObservedMachine observed, Board board, Remarks remarks) {
         Placement placement = new Placement(board, observed, Listing.of(observed.slots(), board), remarks);
         int processors = ProcessorLookup.count(observed, board, placement.processorsNeeded(), remarks);
         Optional<String> processor = ProcessorLookup.name(observed, board, remarks);
+        Redundancy redundancy = RedundancyWords.read(observed, remarks);
         checkSlotCount(observed, board, processors, remarks);
         Population population = placement.place(processors);
         return new Machine(observed.tag(), observed.serial(), observed.where(), observed.costCentre(), observed.role(),
                 board.id(), Math.max(1, processors), processor,
-                Optional.of(observed.operatingSystem()).filter(name -> !name.isBlank()), Redundancy.NONE, population,
+                Optional.of(observed.operatingSystem()).filter(name -> !name.isBlank()), redundancy, population,
                 observed.place());
     }
 

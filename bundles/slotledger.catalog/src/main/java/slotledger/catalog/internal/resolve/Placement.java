@@ -7,12 +7,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import slotledger.model.board.Board;
 import slotledger.model.board.Slot;
 import slotledger.model.board.SlotUse;
 import slotledger.model.machine.Population;
 import slotledger.model.machine.SlotContent;
+import slotledger.model.module.Filler;
+import slotledger.model.module.ModuleKind;
 import slotledger.model.observed.ObservedMachine;
 import slotledger.model.observed.ObservedSlot;
 import slotledger.model.source.Place;
@@ -40,13 +41,12 @@ final class Placement {
 
     /** The processors that the slots with modules need. */
     int processorsNeeded() {
-        int byLabel = listing.placed().entrySet().stream()
-                .filter(entry -> !entry.getValue().content().isEmpty())
-                .mapToInt(entry -> board.channel(board.slot(entry.getKey()).channel()).processor())
+        Set<String> filled = listing.placedMemory();
+        int byLabel = filled.stream()
+                .mapToInt(label -> board.channel(board.slot(label).channel()).processor())
                 .max()
                 .orElse(1);
-        long filled = listing.placed().values().stream().filter(slot -> !slot.content().isEmpty()).count();
-        return Math.max(byLabel, FillOrder.processorsFor(board, (int) filled + listing.loose().size()));
+        return Math.max(byLabel, FillOrder.processorsFor(board, filled.size() + listing.looseMemory().size()));
     }
 
     /** The population; of no use where an error was remarked. */
@@ -54,7 +54,8 @@ final class Placement {
         if (listing.holdsAnything()) {
             placeNamed();
             placeLoose(processors);
-        } else {
+        }
+        if (!listing.holdsMemory()) {
             placeTotal(FillOrder.usable(board, processors));
         }
         Optional<Capacity> inSockets = hasUnread() ? Optional.empty() : Optional.of(sum());
@@ -86,11 +87,11 @@ final class Placement {
     }
 
     private void placeLoose(int processors) {
-        Set<String> taken = listing.placed().entrySet().stream()
-                .filter(entry -> !entry.getValue().content().isEmpty())
-                .map(Map.Entry::getKey)
-                .collect(Collectors.toSet());
-        int sockets = FillOrder.usable(board, processors).size() - taken.size();
+        Set<String> taken = listing.placedMemory();
+        List<String> usable = new ArrayList<>(FillOrder.usable(board, processors));
+        usable.removeAll(taken);
+        usable.removeIf(label -> contents.containsKey(label) && !contents.get(label).isEmpty());
+        int sockets = usable.size();
         List<ObservedSlot> modules = new ArrayList<>(soldered.without(listing, sockets));
         if (modules.size() > sockets) {
             remarks.error("more-modules-than-slots", modules.size() + taken.size() + " modules",
@@ -103,13 +104,29 @@ final class Placement {
         if (board.fill().largestFirst()) {
             modules.sort(Comparator.comparing((ObservedSlot slot) -> slot.content().capacity()).reversed());
         }
-        List<String> free = FillOrder.free(board, processors, taken, modules.size()).subList(0, modules.size());
+        List<String> order = new ArrayList<>(FillOrder.free(board, processors, taken, modules.size()));
+        order.retainAll(usable);
+        List<String> free = order.subList(0, modules.size());
         for (int i = 0; i < modules.size(); i++) {
             put(free.get(i), modules.get(i).content(), modules.get(i).place());
         }
+        placeFillers(order.subList(modules.size(), order.size()));
         boolean alike = modules.stream().map(ObservedSlot::content).distinct().count() <= 1;
         if (!modules.isEmpty() && !(alike && modules.size() == sockets)) {
             remarkAssumption(free, alike);
+        }
+    }
+
+    /** Fillers go where no module is. */
+    private void placeFillers(List<String> sockets) {
+        List<ObservedSlot> fillers = listing.looseFillers();
+        for (int i = 0; i < Math.min(fillers.size(), sockets.size()); i++) {
+            put(sockets.get(i), fillers.get(i).content(), fillers.get(i).place());
+        }
+        if (fillers.size() > sockets.size()) {
+            remarks.warning("more-fillers-than-slots", fillers.size() + " fillers",
+                    "The board %s has fewer sockets beside its modules.".formatted(board.name()),
+                    "at most %d fillers".formatted(sockets.size()), "Check the model and what is listed.");
         }
     }
 
@@ -130,13 +147,13 @@ final class Placement {
     private void placeTotal(List<String> sockets) {
         TotalOnly total = new TotalOnly(board, machine, remarks);
         total.place(sockets, soldered.fixed(), soldered.varies())
-                .ifPresent(content -> put(sockets.get(0), content, machine.place()));
+                .forEach((label, content) -> put(label, content, machine.place()));
     }
 
     private void put(String label, SlotContent content, Place place) {
-        contents.put(label, content.module()
-                .<SlotContent>map(kind -> SlotContent.of(facts.complete(kind, label, place)))
-                .orElse(content));
+        contents.put(label, content.piece().<SlotContent>map(piece -> piece instanceof Filler filler
+                ? Blanks.named(board, filler)
+                : SlotContent.of(facts.complete((ModuleKind) piece, label, place))).orElse(content));
     }
 
     private boolean hasUnread() {

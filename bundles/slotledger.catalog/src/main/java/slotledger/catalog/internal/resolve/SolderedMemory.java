@@ -45,7 +45,7 @@ final class SolderedMemory {
 
     /** The loose entries without those that stand for soldered memory. */
     List<ObservedSlot> without(Listing listing, int freeSockets) {
-        List<ObservedSlot> loose = listing.loose();
+        List<ObservedSlot> loose = listing.looseMemory();
         boolean saidToBe = listing.soldered().stream().anyMatch(slot -> !slot.content().isEmpty());
         if (slots.isEmpty() || varies() || saidToBe) {
             return loose;

@@ -1,6 +1,8 @@
 package slotledger.catalog.internal.resolve;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import slotledger.model.board.Board;
 import slotledger.model.machine.SlotContent;
@@ -8,7 +10,10 @@ import slotledger.model.module.ModuleKind;
 import slotledger.model.observed.ObservedMachine;
 import slotledger.model.unit.Capacity;
 
-/** What can be known of a machine of which the inventory gives no more than a total: never a split among sockets. */
+/**
+ * What can be known of a machine of which the inventory gives no more than a total: never a split among sockets, but
+ * for SIMMs, whose banks leave little choice.
+ */
 final class TotalOnly {
 
     private static final String LOOK = "Look at the memory page of the firmware setup, ask the running system"
@@ -26,20 +31,20 @@ final class TotalOnly {
     }
 
     /**
-     * What is in the first socket; empty where nothing is, or where an error was remarked.
+     * What is in which socket; empty where nothing is, or where an error was remarked.
      *
      * @param sockets  the sockets that work
      * @param soldered what is soldered for sure
      * @param varies   whether more may be soldered
      */
-    Optional<SlotContent> place(List<String> sockets, Capacity soldered, boolean varies) {
+    Map<String, SlotContent> place(List<String> sockets, Capacity soldered, boolean varies) {
         if (machine.total().isEmpty() || machine.total().get().isNone()) {
             without(soldered, sockets);
-            return Optional.empty();
+            return Map.of();
         }
         Capacity total = machine.total().get();
         if (varies && sockets.isEmpty() || total.equals(soldered)) {
-            return Optional.empty();
+            return Map.of();
         }
         if (!total.atLeast(soldered) || sockets.isEmpty()) {
             remarks.error("soldered-contradicts-board", total.toString(),
@@ -47,14 +52,19 @@ final class TotalOnly {
                             sockets.isEmpty() ? " and no sockets" : ""),
                     sockets.isEmpty() ? soldered.toString() : "at least " + soldered,
                     "Check the model and the total; a total smaller by a little may leave out what graphics use.");
-            return Optional.empty();
+            return Map.of();
         }
         Capacity rest = total.minus(soldered);
         if (!machine.slots().isEmpty()) {
             remarks.error("slots-unknown", total.toString(),
                     "The inventory says that every slot is empty, and that there is memory.",
                     "what is in each of " + String.join(", ", sockets), LOOK);
-            return Optional.empty();
+            return Map.of();
+        }
+        Optional<SimmBanks.Split> split = varies ? Optional.empty()
+                : SimmBanks.of(board, sockets).flatMap(banks -> banks.split(rest, board.takes()));
+        if (split.isPresent() && sockets.size() > 1) {
+            return equal(split.get(), total, sockets);
         }
         if (sockets.size() > 1 || varies || !isModuleSize(rest)) {
             remarks.error("slots-unknown", total.toString(),
@@ -62,9 +72,20 @@ final class TotalOnly {
                             .formatted(sockets.size(), board.name()),
                     "what is in each of " + String.join(", ", sockets),
                     LOOK);
-            return Optional.empty();
+            return Map.of();
         }
-        return Optional.of(SlotContent.of(ModuleKind.ofCapacity(rest)));
+        return Map.of(sockets.get(0), SlotContent.of(ModuleKind.ofCapacity(rest)));
+    }
+
+    private Map<String, SlotContent> equal(SimmBanks.Split split, Capacity total, List<String> sockets) {
+        remarks.warning("slots-assumed", total.toString(),
+                "Only the total is known; it was taken for %d x %s in %s: the fewest equal modules that fill whole"
+                        .formatted(split.sockets().size(), split.each(), String.join(", ", split.sockets()))
+                        + " banks in order.",
+                "what is in each of " + String.join(", ", sockets), LOOK);
+        Map<String, SlotContent> contents = new LinkedHashMap<>();
+        split.sockets().forEach(label -> contents.put(label, SlotContent.of(ModuleKind.ofCapacity(split.each()))));
+        return contents;
     }
 
     private void without(Capacity soldered, List<String> sockets) {

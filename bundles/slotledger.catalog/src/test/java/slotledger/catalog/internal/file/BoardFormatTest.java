@@ -109,6 +109,26 @@ class BoardFormatTest {
         "slots: [{label: DIMM1, soldered: {generation: DDR4}}, DIMM2]",
         "slots: [{label: DIMM1, use: dead, soldered: varies}, DIMM2]",
         "processor-sockets: 0",
+        "banks: 0",
+        "banks: wide",
+        "banks: {width: 64}",
+        "addressable: much",
+        "channels: {A: {spans: 0, slots: [DIMM1]}, B: [DIMM2]}",
+        "takes: {generation: DDR4, form: DIMM, tallest-stack: 0}",
+        "takes: {generation: FPM, form: 72-pin SIMM, slowest-module: 70}",
+        "takes: {generation: FPM, form: 72-pin SIMM, slowest-module: 0.5 ns}",
+        "takes: {generation: FPM, form: 72-pin SIMM, contacts: silver}",
+        "takes: {generation: FPM, form: 72-pin SIMM, parity: perhaps}",
+        "takes: {generation: FPM, form: 72-pin SIMM, parity: used, ecc: used}",
+        "slots: [{label: DIMM1, soldered: {capacity: 4 GB, generation: DDR4, stack: 0}}, DIMM2]",
+        "slots: [{label: DIMM1, soldered: {capacity: 4 MB, generation: FPM, access-time: fast}}, DIMM2]",
+        "fill: {ranks-first: maybe}",
+        "fill: {empty-sockets: air}",
+        "redundancy: {lockstep: {share: 1/2}}",
+        "redundancy: {mirrored: {share: half}}",
+        "redundancy: {mirrored: {share: 0/2}}",
+        "redundancy: {mirrored: {sets: [{processors: 1}]}}",
+        "redundancy: {spare: {channel-ranks: 0}}",
     })
     void whatTheSchemaRejectsTheReaderRejects(String field) {
         String key = field.substring(0, field.indexOf(':'));
@@ -123,6 +143,7 @@ class BoardFormatTest {
     void theSchemaAndTheReaderKnowTheSameWords() throws IOException {
         JsonNode definitions = MAPPER.readTree(BoardFormat.schema()).get("$defs");
         Map<String, Map<String, ?>> words = Map.of(
+                "contacts", Words.CONTACTS,
                 "generation", Words.GENERATIONS,
                 "moduleForm", Words.FORMS,
                 "buffering", Words.BUFFERINGS,
@@ -132,6 +153,14 @@ class BoardFormatTest {
         words.forEach((name, known) ->
                 assertEquals(new TreeSet<>(known.keySet()), texts(definitions.get(name).get("enum"))));
         assertEquals(new TreeSet<>(Words.FACTS.keySet()), names(definitions.get("sources").get("properties")));
+        assertEquals(new TreeSet<>(Words.REDUNDANCIES.keySet()),
+                names(definitions.get("redundancy").get("properties")));
+        assertEquals(new TreeSet<>(FillReading.EMPTY_SOCKETS.keySet()),
+                texts(definitions.get("fill").get("oneOf").get(1).get("properties").get("empty-sockets").get("enum")));
+        JsonNode takes = definitions.get("takesOne").get("properties");
+        for (String field : List.of("ecc", "parity")) {
+            assertEquals(new TreeSet<>(Words.ECC_OUTCOMES.keySet()), texts(takes.get(field).get("enum")));
+        }
     }
 
     @Test

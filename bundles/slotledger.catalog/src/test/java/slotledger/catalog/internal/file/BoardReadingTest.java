@@ -11,6 +11,8 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import slotledger.catalog.BoardFormat;
 import slotledger.catalog.spi.BoardFile;
+import slotledger.model.board.Bank;
+import slotledger.model.board.Banks;
 import slotledger.model.board.Binding;
 import slotledger.model.board.Board;
 import slotledger.model.board.BoardFact;
@@ -19,6 +21,10 @@ import slotledger.model.board.EccOutcome;
 import slotledger.model.board.FillRow;
 import slotledger.model.board.Interleave;
 import slotledger.model.board.RateLimit;
+import slotledger.model.board.Redundancy;
+import slotledger.model.board.RedundancyTerms;
+import slotledger.model.board.RedundancyTerms.FillSet;
+import slotledger.model.board.RedundancyTerms.Share;
 import slotledger.model.board.Slot;
 import slotledger.model.board.SlotUse;
 import slotledger.model.board.Takes;
@@ -95,8 +101,16 @@ class BoardReadingTest {
                 Set.of(Buffering.UNBUFFERED), EccOutcome.IGNORED, Set.of(Voltage.ofMillivolts(1200)),
                 Set.of(Rate.of(2133), Rate.of(2400), Rate.of(2666)), Optional.of(Capacity.ofGiB(4)),
                 Optional.of(Capacity.ofGiB(16)), Set.of(ChipWidth.X8, ChipWidth.X16), Optional.of(ChipSize.ofGbit(4)),
-                Optional.of(ChipSize.ofGbit(8)), OptionalInt.of(2), OptionalInt.of(4), OptionalInt.empty(),
+                Optional.of(ChipSize.ofGbit(8)), OptionalInt.of(2), OptionalInt.of(4), OptionalInt.of(1),
                 Optional.empty(), Optional.empty())), board.takes());
+        assertEquals(new Banks(List.of(new Bank("0", List.of("DIMM1")), new Bank("1", List.of("DIMM2"))),
+                OptionalInt.of(64)), board.banks());
+        assertEquals(Optional.of(Capacity.ofGiB(64)), board.addressable());
+        assertEquals(Optional.empty(), board.fill().blank());
+        assertEquals(List.of(new RedundancyTerms(Redundancy.MIRRORED, Optional.of(new Share(1, 2)), Set.of("B"),
+                List.of(new FillSet(1, List.of("DIMM1")), new FillSet(1, List.of("DIMM2"))), OptionalInt.of(2))),
+                board.redundancies());
+        assertEquals(OptionalInt.of(1), board.slot("DIMM4").soldered().orElseThrow().stack());
     }
 
     @Test

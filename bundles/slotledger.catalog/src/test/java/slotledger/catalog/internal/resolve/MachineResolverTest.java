@@ -36,7 +36,7 @@ class MachineResolverTest {
     }
 
     private static MachineResolver.Resolution resolve(String line) {
-        return new MachineResolver(catalog).resolve(Sighting.of(line));
+        return new MachineResolver(catalog, new Blanks()).resolve(Sighting.of(line));
     }
 
     private static List<String> codes(MachineResolver.Resolution resolution) {

@@ -6,11 +6,13 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import slotledger.model.machine.AssetTag;
 import slotledger.model.machine.SlotContent;
 import slotledger.model.machine.Whereabouts;
 import slotledger.model.module.Buffering;
 import slotledger.model.module.ErrorCheck;
+import slotledger.model.module.Filler;
 import slotledger.model.module.Form;
 import slotledger.model.module.Generation;
 import slotledger.model.module.ModuleKind;
@@ -21,11 +23,12 @@ import slotledger.model.unit.Capacity;
 
 /**
  * An observed machine from one line of text: {@code Kestrin | KB-410 | DIMM1=4 DDR3 | DIMM2=empty | total=4 | slots=4}.
- * A field without a name is a module nobody says the slot of. Capacities are in GB.
+ * A field without a name is a module nobody says the slot of. Capacities are in GB, or in MB where a B follows. Fillers
+ * are written as the model calls them.
  */
 final class Sighting {
 
-    private static final Pattern MODULE = Pattern.compile("([0-9]+)(.*)");
+    private static final Pattern MODULE = Pattern.compile("([0-9]+)(MB)?( .*)?");
 
     private Sighting() {
     }
@@ -40,6 +43,7 @@ final class Sighting {
         OptionalInt slotCount = OptionalInt.empty();
         OptionalInt processors = OptionalInt.empty();
         String processor = "";
+        String redundancy = "";
         List<ObservedSlot> slots = new ArrayList<>();
         for (int i = 2; i < fields.length; i++) {
             String[] pair = fields[i].strip().split("=", 2);
@@ -49,12 +53,14 @@ final class Sighting {
                 case "slots" -> slotCount = OptionalInt.of(Integer.parseInt(value));
                 case "processors" -> processors = OptionalInt.of(Integer.parseInt(value));
                 case "processor" -> processor = value;
+                case "mode" -> redundancy = value;
                 case "" -> slots.add(slot(Optional.empty(), value));
                 default -> slots.add(slot(Optional.of(pair[0].strip()), value));
             }
         }
         return new ObservedMachine(new AssetTag(tag), "", fields[0].strip(), fields[1].strip(), new Whereabouts("", ""),
-                "", "", "", processor, processors, "", slotCount, total, slots, Place.ofRow("fleet.csv", "", 2));
+                "", "", "", processor, processors, redundancy, slotCount, total, slots,
+                Place.ofRow("fleet.csv", "", 2));
     }
 
     private static ObservedSlot slot(Optional<String> label, String text) {
@@ -66,11 +72,18 @@ final class Sighting {
         if (text.equals("empty")) {
             return SlotContent.EMPTY;
         }
+        Optional<Filler> filler =
+                Stream.of(Filler.values()).filter(known -> known.text().equals(text)).findFirst();
+        if (filler.isPresent()) {
+            return SlotContent.of(filler.get());
+        }
         if (!matcher.matches()) {
             return new SlotContent.Unread(text);
         }
-        ModuleKind kind = ModuleKind.ofCapacity(Capacity.ofGiB(Integer.parseInt(matcher.group(1))));
-        for (String word : matcher.group(2).strip().split(" +")) {
+        int amount = Integer.parseInt(matcher.group(1));
+        ModuleKind kind = ModuleKind.ofCapacity(
+                matcher.group(2) == null ? Capacity.ofGiB(amount) : Capacity.ofMiB(amount));
+        for (String word : Optional.ofNullable(matcher.group(3)).orElse("").strip().split(" +")) {
             kind = switch (word) {
                 case "" -> kind;
                 case "DDR3" -> kind.with(Generation.DDR3);

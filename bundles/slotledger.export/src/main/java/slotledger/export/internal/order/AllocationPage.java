@@ -165,7 +165,7 @@ final class AllocationPage {
                 .text(2, share.machine().map(machine -> machine.where().site()).orElse(""))
                 .text(3, share.machine().map(machine -> machine.where().room()).orElse(""))
                 .text(4, share.purchase().offer().supplier() + ", " + share.purchase().offer().part())
-                .text(5, Words.brief(share.purchase().offer().kind()))
+                .text(5, Words.brief(share.purchase().offer().piece()))
                 .count(MODULES, share.modules());
         page.formula(AMOUNT, share.amount(), share.value(), Look.MONEY);
         page.count(CENTRE_NUMBER, number(key(share.centre())));

@@ -40,7 +40,7 @@ final class StockPages {
                             .multiply(BigDecimal.valueOf(purchase.spares() + purchase.over()))
                             .divide(BigDecimal.valueOf(purchase.offer().packSize()), MathContext.DECIMAL64);
                     page.next().text(0, purchase.offer().supplier()).text(1, purchase.offer().part())
-                            .text(2, purchase.offer().kind().toString())
+                            .text(2, purchase.offer().piece().toString())
                             .count(3, purchase.spares()).count(4, purchase.over());
                     page.formula(5, "(%s+%s)*%s".formatted(page.here(3), page.here(4),
                             supplier.line(purchase).perModule()), cost, Look.MONEY);
@@ -67,10 +67,10 @@ final class StockPages {
         page.header("Chosen", "Supplier", "Part number", "Module", "Modules a pack", "Price a pack", "Price a module",
                 "Packs ordered", "Packs in stock", "Delivery, days", "Valid until", "Read from");
         Comparator<Offer> bySize =
-                Comparator.comparing(offer -> offer.kind().capacity(), Comparator.<Capacity>reverseOrder());
+                Comparator.comparing(offer -> offer.piece().capacity(), Comparator.<Capacity>reverseOrder());
         List<Offer> offers = book.market().offers().stream()
                 .sorted(bySize
-                        .thenComparing(offer -> Words.brief(offer.kind()))
+                        .thenComparing(offer -> Words.brief(offer.piece()))
                         .thenComparing(StockPages::perModule)
                         .thenComparing(Offer::id))
                 .toList();
@@ -78,7 +78,7 @@ final class StockPages {
             int packs = bought.getOrDefault(offer.id(), 0);
             Money price = offer.steps().get(0).perPack();
             page.next().text(0, packs > 0 ? "yes" : "no", packs > 0 ? Look.STRONG : Look.TEXT)
-                    .text(1, offer.supplier()).text(2, offer.part()).text(3, offer.kind().toString())
+                    .text(1, offer.supplier()).text(2, offer.part()).text(3, offer.piece().toString())
                     .count(4, offer.packSize());
             if (price.currency().equals(book.plan().policy().currency())) {
                 page.money(5, price);

@@ -129,7 +129,7 @@ final class SupplierPage {
         page.next()
                 .count(0, lines.size() + 1)
                 .text(1, offer.part())
-                .text(2, offer.kind().toString())
+                .text(2, offer.piece().toString())
                 .count(PACK_SIZE, offer.packSize())
                 .number(PACKS, purchase.packs(), Look.COUNT_INPUT);
         page.formula(MODULES, page.here(PACK_SIZE) + "*" + page.here(PACKS),

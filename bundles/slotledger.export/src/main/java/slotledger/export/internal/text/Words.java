@@ -10,6 +10,7 @@ import slotledger.export.PlanBook;
 import slotledger.model.board.BoardFact;
 import slotledger.model.machine.SlotContent;
 import slotledger.model.module.ModuleKind;
+import slotledger.model.module.Piece;
 import slotledger.model.plan.Obstacle;
 import slotledger.model.plan.Optimality;
 import slotledger.model.plan.Outcome;
@@ -35,6 +36,10 @@ public final class Words {
         kind.rate().ifPresent(known ->
                 line.append(kind.generation().isPresent() ? "-" + known.megatransfers() : " " + known));
         return line.toString();
+    }
+
+    public static String brief(Piece piece) {
+        return brief(SlotContent.of(piece));
     }
 
     public static String brief(SlotContent content) {

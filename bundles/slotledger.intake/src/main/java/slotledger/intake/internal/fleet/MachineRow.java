@@ -107,8 +107,8 @@ final class MachineRow {
                 cells.text(row, Field.MODEL),
                 new Whereabouts(cells.text(row, Field.SITE), cells.text(row, Field.ROOM)),
                 cells.text(row, Field.COST_CENTRE), cells.text(row, Field.ROLE),
-                cells.text(row, Field.OPERATING_SYSTEM), cells.text(row, Field.PROCESSOR), processors(row), "",
-                count, memory.total(), observed, row.place()));
+                cells.text(row, Field.OPERATING_SYSTEM), cells.text(row, Field.PROCESSOR), processors(row),
+                cells.text(row, Field.MEMORY_MODE), count, memory.total(), observed, row.place()));
     }
 
     private OptionalInt processors(TableRow row) {

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import slotledger.intake.internal.fleet.ModuleSize;
 import slotledger.intake.internal.sheet.Cell;
 import slotledger.intake.internal.table.Column;
@@ -12,19 +14,27 @@ import slotledger.intake.internal.table.TableRow;
 import slotledger.intake.internal.value.CapacityUnit;
 import slotledger.intake.internal.value.Doubt;
 import slotledger.intake.internal.value.Facts;
+import slotledger.intake.internal.value.FillerWords;
 import slotledger.intake.internal.value.ModuleReading;
 import slotledger.intake.internal.value.ModuleText;
 import slotledger.intake.internal.value.Words;
 import slotledger.model.finding.Finding;
 import slotledger.model.finding.Severity;
+import slotledger.model.module.Filler;
 import slotledger.model.module.ModuleKind;
+import slotledger.model.module.Piece;
 
-/** Reads what kind of module a row of a price or shelf list is about, from one text column, from several, or both. */
+/**
+ * Reads what module or filler a row of a price or shelf list is about, from one text column, from several, or both.
+ */
 public final class KindReader {
 
     private static final List<Field> COLUMNS = List.of(Field.MODULE, Field.CAPACITY, Field.GENERATION, Field.FORM,
             Field.RATE, Field.ECC, Field.BUFFERING, Field.ORGANISATION, Field.RANKS, Field.CHIP_WIDTH, Field.CHIP_SIZE,
             Field.VOLTAGE, Field.LATENCY);
+
+    /** 2 x continuity module | 10x CRIMM. */
+    private static final Pattern TIMES = Pattern.compile("(\\d{1,2})\\s?[x×*]\\s?(?=\\p{L})");
 
     private final Consumer<Finding> findings;
 
@@ -33,15 +43,29 @@ public final class KindReader {
     }
 
     /**
-     * What a row says of a module.
+     * What a row speaks of.
      *
-     * @param kind  what was understood
-     * @param count how many modules the text counts, 1 where it doesn't
+     * @param piece what was understood
+     * @param count how many the text counts, 1 where it doesn't
      */
-    public record Read(ModuleKind kind, int count) {}
+    public record Read(Piece piece, int count) {}
 
-    /** The kind; empty, with a finding of the row, where it is not clear enough to buy or use. */
+    /** The module or filler; empty, with a finding of the row, where it is not clear enough to buy or use. */
     public Optional<Read> read(TableRow row) {
+        Optional<Read> filler = filler(row.text(Field.MODULE));
+        return filler.isPresent() ? filler : module(row);
+    }
+
+    /** A filler has no capacity; "on-die termination" is said of modules too. */
+    private static Optional<Read> filler(String text) {
+        Optional<Filler> filler = FillerWords.read(text)
+                .filter(known -> ModuleText.read(text, Optional.empty()).facts().capacity().isEmpty());
+        Matcher times = TIMES.matcher(text.strip());
+        int count = times.lookingAt() ? Integer.parseInt(times.group(1)) : 1;
+        return filler.map(known -> new Read(known, Math.max(1, count)));
+    }
+
+    private Optional<Read> module(TableRow row) {
         Facts facts = new Facts();
         int count = 1;
         boolean usable = true;

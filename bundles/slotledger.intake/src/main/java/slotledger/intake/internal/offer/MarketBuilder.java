@@ -71,7 +71,7 @@ final class MarketBuilder {
         OfferLine first = same.get(0);
         SortedMap<Integer, Money> prices = new TreeMap<>(first.prices());
         for (OfferLine line : same.subList(1, same.size())) {
-            boolean step = line.kind().equals(first.kind()) && line.packSize() == first.packSize()
+            boolean step = line.piece().equals(first.piece()) && line.packSize() == first.packSize()
                     && line.prices().keySet().stream().noneMatch(prices::containsKey)
                     && line.prices().values().iterator().next().currency()
                             .equals(first.prices().values().iterator().next().currency());
@@ -105,7 +105,7 @@ final class MarketBuilder {
             }
             steps.add(new PriceStep(price.getKey(), price.getValue()));
         }
-        return Optional.of(new Offer(id, first.supplier(), first.part(), first.kind(), first.packSize(), steps,
+        return Optional.of(new Offer(id, first.supplier(), first.part(), first.piece(), first.packSize(), steps,
                 first.stock(), first.leadDays(), first.priceDate(), first.validUntil(), first.row().place()));
     }
 }

@@ -5,7 +5,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.SortedMap;
 import slotledger.intake.internal.table.TableRow;
-import slotledger.model.module.ModuleKind;
+import slotledger.model.module.Piece;
 import slotledger.model.unit.Money;
 
 /**
@@ -17,7 +17,7 @@ record OfferLine(
         TableRow row,
         String supplier,
         String part,
-        ModuleKind kind,
+        Piece piece,
         int packSize,
         SortedMap<Integer, Money> prices,
         OptionalInt stock,

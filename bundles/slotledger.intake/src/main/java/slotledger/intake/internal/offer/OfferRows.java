@@ -84,7 +84,7 @@ final class OfferRows {
         if (pack.isEmpty()) {
             return Optional.empty();
         }
-        return Optional.of(new OfferLine(row, Texts.tidy(supplier), row.text(Field.PART), kind.get().kind(),
+        return Optional.of(new OfferLine(row, Texts.tidy(supplier), row.text(Field.PART), kind.get().piece(),
                 pack.getAsInt(), prices, stock(row), leadDays(row), date(row, Field.PRICE_DATE),
                         date(row, Field.VALID_UNTIL)));
     }

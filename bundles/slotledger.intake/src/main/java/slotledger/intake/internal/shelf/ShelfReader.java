@@ -20,15 +20,13 @@ import slotledger.intake.internal.table.TableFinder;
 import slotledger.intake.internal.table.TableRow;
 import slotledger.intake.internal.table.TableVisitor;
 import slotledger.intake.internal.value.Doubt;
-import slotledger.intake.internal.value.FillerWords;
 import slotledger.model.finding.Finding;
-import slotledger.model.module.Filler;
-import slotledger.model.module.ModuleKind;
+import slotledger.model.module.Piece;
 import slotledger.model.observed.TableUse;
 import slotledger.model.task.Progress;
 import slotledger.model.trade.Shelf;
 
-/** Reads lists of modules that are owned and not in a machine. */
+/** Reads lists of modules and fillers that are owned and not in a machine. */
 public final class ShelfReader {
 
     public static final String HEADINGS = "shelf-headings.txt";
@@ -50,14 +48,13 @@ public final class ShelfReader {
             finder.endFile("a table with headings such as module and count");
             uses.addAll(finder.uses());
         }
-        return new Reading<>(new Shelf(rows.modules, rows.fillers), uses, rows.findings);
+        return new Reading<>(new Shelf(rows.pieces), uses, rows.findings);
     }
 
     private static final class Rows implements TableVisitor {
 
         private final List<Finding> findings = new ArrayList<>();
-        private final Map<ModuleKind, Integer> modules = new LinkedHashMap<>();
-        private final Map<Filler, Integer> fillers = new LinkedHashMap<>();
+        private final Map<Piece, Integer> pieces = new LinkedHashMap<>();
         private final CellReader cells = new CellReader(findings::add);
         private final KindReader kinds = new KindReader(findings::add);
 
@@ -89,13 +86,8 @@ public final class ShelfReader {
                         .at(row.place(Field.COUNT), row.shown()));
                 return;
             }
-            Optional<Filler> filler = FillerWords.read(row.text(Field.MODULE));
-            if (filler.isPresent()) {
-                fillers.merge(filler.get(), count.getAsInt(), Integer::sum);
-            } else {
-                kinds.read(row).ifPresent(read ->
-                        modules.merge(read.kind(), Math.multiplyExact(count.getAsInt(), read.count()), Integer::sum));
-            }
+            kinds.read(row).ifPresent(read ->
+                    pieces.merge(read.piece(), Math.multiplyExact(count.getAsInt(), read.count()), Integer::sum));
         }
     }
 }

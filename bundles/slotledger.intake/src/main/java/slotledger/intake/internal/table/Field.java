@@ -18,6 +18,8 @@ public enum Field {
     OPERATING_SYSTEM,
     PROCESSOR,
     PROCESSOR_COUNT,
+    /** Whether memory is mirrored or kept as spare. */
+    MEMORY_MODE,
     SLOT_COUNT,
     FREE_SLOTS,
     MODULE_COUNT,

@@ -23,6 +23,8 @@ final class TemplateSheets {
             column("Operating system", "With edition, since some hold little memory.", "Windows 10 Pro 64-bit"),
             column("Processor", "As the machine names it.", "i5-8400"),
             column("Processors", "How many processors; empty means one.", "1"),
+            column("Memory mode",
+                    "Of servers: mirrored or spare where the firmware keeps memory back, else empty.", ""),
             column("Slots", "How many memory slots the machine has.", "4"),
             column("Total memory (GB)", "What the machine says is installed; compared with the modules.", "8"),
             column("Slot 1",

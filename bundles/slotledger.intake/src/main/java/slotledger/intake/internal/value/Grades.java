@@ -6,38 +6,27 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.TreeSet;
+import slotledger.model.family.Families;
 import slotledger.model.module.Generation;
 import slotledger.model.unit.Rate;
 
-/**
- * The nominal rates of each generation in MT/s. Grades and the bandwidth names made of them: JESD79 and its successors
- * (from memory), as printed on modules; LPDDR from memory.
- */
+/** The nominal rates of each generation in MT/s, from the table of families, and the numbers people write for them. */
 final class Grades {
 
     private static final Map<Generation, List<Integer>> BY_GENERATION = new EnumMap<>(Generation.class);
 
     static {
-        BY_GENERATION.put(Generation.SDR, List.of(66, 100, 133));
-        BY_GENERATION.put(Generation.RDRAM, List.of(600, 700, 800, 1066, 1200));
-        BY_GENERATION.put(Generation.DDR, List.of(200, 266, 333, 400));
-        BY_GENERATION.put(Generation.DDR2, List.of(400, 533, 667, 800, 1066));
-        BY_GENERATION.put(Generation.DDR3, List.of(800, 1066, 1333, 1600, 1866, 2133));
-        BY_GENERATION.put(Generation.DDR4, List.of(1600, 1866, 2133, 2400, 2666, 2933, 3200));
-        BY_GENERATION.put(Generation.DDR5, List.of(3200, 3600, 4000, 4400, 4800, 5200, 5600, 6000, 6400, 6800, 7200,
-                7600, 8000, 8400, 8800));
-        BY_GENERATION.put(Generation.LPDDR3, List.of(1333, 1600, 1866, 2133));
-        BY_GENERATION.put(Generation.LPDDR4, List.of(1600, 2133, 2400, 2666, 3200, 3733, 4266));
-        BY_GENERATION.put(Generation.LPDDR4X, List.of(3200, 3733, 4266));
-        BY_GENERATION.put(Generation.LPDDR5, List.of(4800, 5500, 6000, 6400));
-        BY_GENERATION.put(Generation.LPDDR5X, List.of(6400, 7467, 7500, 8533, 9600));
+        for (Generation generation : Generation.values()) {
+            BY_GENERATION.put(generation, Families.grades(generation).stream()
+                    .map(grade -> grade.rate().megatransfers()).toList());
+        }
     }
 
     private Grades() {
     }
 
     static List<Integer> of(Generation generation) {
-        return BY_GENERATION.getOrDefault(generation, List.of());
+        return BY_GENERATION.get(generation);
     }
 
     private static Iterable<Integer> candidates(Optional<Generation> generation) {

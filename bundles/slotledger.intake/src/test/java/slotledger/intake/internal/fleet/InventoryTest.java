@@ -72,6 +72,7 @@ class InventoryTest {
     private static String show(ObservedMachine machine) {
         String where = machine.where().toString().isEmpty() ? "" : " in " + machine.where();
         return machine.tag() + ": " + (machine.maker() + " " + machine.model()).strip() + where
+                + (machine.redundancy().isEmpty() ? "" : ", mode " + machine.redundancy())
                 + machine.total().map(total -> ", total " + total).orElse("")
                 + (machine.slotCount().isPresent() ? ", " + machine.slotCount().getAsInt() + " slots" : "")
                 + (machine.slots().isEmpty() ? "" : "; ")

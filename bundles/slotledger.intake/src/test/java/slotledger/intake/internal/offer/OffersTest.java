@@ -19,7 +19,7 @@ class OffersTest {
     }
 
     private static String show(Offer offer) {
-        return offer.id() + ": " + offer.packSize() + " x " + offer.kind() + "; "
+        return offer.id() + ": " + offer.packSize() + " x " + offer.piece() + "; "
                 + offer.steps().stream().map(step -> step.fromPacks() + "+ " + step.perPack()).toList()
                 + (offer.stock().isPresent() ? " stock " + offer.stock().getAsInt() : "")
                 + (offer.leadDays().isPresent() ? " days " + offer.leadDays().getAsInt() : "")
@@ -111,6 +111,24 @@ class OffersTest {
                 reading.value().offers().stream().map(offer -> offer.perPack(1).toString()).toList());
         assertEquals(List.of("error currency-missing 4", "error price-missing 4", "error currency-missing 5",
                 "error price-missing 5"), codes(reading));
+    }
+
+    @Test
+    void fillersAreOfferedLikeModules() throws IntakeException {
+        Reading<Market> reading = read("""
+                Supplier | Part | Module | Price EUR | Pack size
+                A | C1 | CRIMM 184-pin continuity module | 3.00 |
+                A | C2 | 2 x continuity module 232-pin | 9.00 |
+                A | C3 | DIMM airflow blank | 1.50 | 10
+                A | M1 | 256MB PC800-45 RDRAM RIMM | 20.00 |
+                A | M2 | 8GB 1Rx8 PC4-2666V-U with on-die termination | 12.50 |
+                """);
+        assertEquals(List.of(
+                "A/C1: 1 x 184-pin continuity module; [1+ EUR 3.00]",
+                "A/C2: 2 x 232-pin continuity and termination module; [1+ EUR 9.00]",
+                "A/C3: 10 x airflow blank; [1+ EUR 1.50]"), offers(reading).subList(0, 3));
+        assertEquals("8 GB", reading.value().offers().get(reading.value().offers().size() - 1).piece().capacity()
+                .toString());
     }
 
     @Test

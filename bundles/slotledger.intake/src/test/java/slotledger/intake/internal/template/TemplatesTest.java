@@ -105,7 +105,7 @@ class TemplatesTest {
     void theExampleOfTheShelfIsReadWithoutComplaint() throws IntakeException, IOException {
         Reading<Shelf> reading = intake.readShelf(List.of(filledIn("shelf.xlsx")), Progress.NONE);
         assertEquals(List.of(), above(Severity.WARNING, reading.findings()));
-        assertEquals("{4 GB DDR4-2400 DIMM, 1Rx8, non-ECC, unbuffered=12}", reading.value().modules().toString());
+        assertEquals("{4 GB DDR4-2400 DIMM, 1Rx8, non-ECC, unbuffered=12}", reading.value().pieces().toString());
     }
 
     @Test

@@ -7,15 +7,16 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.stream.IntStream;
 import slotledger.model.machine.Population;
 import slotledger.model.machine.SlotContent;
+import slotledger.model.module.Filler;
 import slotledger.model.module.ModuleKind;
+import slotledger.model.module.Piece;
 import slotledger.model.unit.Capacity;
 
 /**
- * The sockets of a class as numbers. A code is {@link #EMPTY}, {@link #OTHER} for a filler or something unread that
- * stays where it is, or the place of a kind in the list of kinds.
+ * The sockets of a class as numbers. A code is {@link #EMPTY}, {@link #OTHER} for something unread that stays
+ * where it is, or the place of a kind in the list of kinds.
  */
 final class ClassSockets {
 
@@ -25,8 +26,9 @@ final class ClassSockets {
     private final Stock stock;
     private final Population now;
     private final List<String> labels;
-    private final List<ModuleKind> kinds = new ArrayList<>();
+    private final List<Piece> kinds = new ArrayList<>();
     private final int ownKinds;
+    private final int blank;
     private final int[] incoming;
     private final boolean[] comesIn;
     private final boolean[] worth;
@@ -37,22 +39,30 @@ final class ClassSockets {
      * The sockets of a class.
      *
      * @param sockets labels of the sockets that can be changed
+     * @param blank   what the board wants in an empty socket
      * @param fitting numbers of the kinds that may come from outside
-     * @param worth   whether a freed module of a kind is of use to another machine, by number
+     * @param worth   whether a freed one of a kind is of use to another machine, by number
      */
-    ClassSockets(Stock stock, Population now, List<String> sockets, List<Integer> fitting, boolean[] worth) {
+    ClassSockets(
+            Stock stock,
+            Population now,
+            List<String> sockets,
+            Optional<Filler> blank,
+            List<Integer> fitting,
+            boolean[] worth) {
         this.stock = stock;
         this.now = now;
         this.labels = sockets;
         for (String label : labels) {
-            now.in(label).module().filter(kind -> !kinds.contains(kind)).ifPresent(kinds::add);
+            now.in(label).piece().filter(kind -> !kinds.contains(kind)).ifPresent(kinds::add);
         }
         ownKinds = kinds.size();
-        List<ModuleKind> comes = fitting.stream().map(stock.kinds()::get).toList();
+        List<Piece> comes = fitting.stream().map(stock.pieces()::get).toList();
         comes.stream().filter(kind -> !kinds.contains(kind)).forEach(kinds::add);
-        incoming = comes.stream().mapToInt(kinds::indexOf).toArray();
+        incoming = comes.stream().filter(ModuleKind.class::isInstance).mapToInt(kinds::indexOf).toArray();
         comesIn = new boolean[kinds.size()];
-        IntStream.of(incoming).forEach(code -> comesIn[code] = true);
+        comes.forEach(kind -> comesIn[kinds.indexOf(kind)] = true);
+        this.blank = blank.map(kinds::indexOf).filter(code -> code >= 0).orElse(EMPTY);
         this.worth = new boolean[kinds.size()];
         for (int i = 0; i < this.worth.length; i++) {
             this.worth[i] = worth[stock.number(kinds.get(i))];
@@ -63,7 +73,7 @@ final class ClassSockets {
     }
 
     private int code(SlotContent content) {
-        Optional<ModuleKind> kind = content.module();
+        Optional<Piece> kind = content.piece();
         if (kind.isPresent()) {
             return kinds.indexOf(kind.get());
         }
@@ -87,12 +97,21 @@ final class ClassSockets {
         return codes.clone();
     }
 
+    /** What an empty socket holds on this board; {@link #EMPTY} where nothing or where it can't be had. */
+    int blank() {
+        return blank;
+    }
+
+    boolean isFiller(int code) {
+        return code >= 0 && kinds.get(code) instanceof Filler;
+    }
+
     /** Whether modules of the kind are in the sockets now. */
     boolean isOwn(int code) {
         return code < ownKinds;
     }
 
-    /** Codes of the kinds that may come from outside. */
+    /** Codes of the module kinds that may come from outside. */
     int[] incoming() {
         return incoming.clone();
     }
@@ -114,12 +133,12 @@ final class ClassSockets {
         return Capacity.ofKiB(sum);
     }
 
-    /** Whether everything taken from outside may come from outside, in no more than so many kinds. */
+    /** Whether everything taken from outside may come from outside, in no more than so many kinds of modules. */
     boolean canComeIn(RawPopulation raw, int mostKinds) {
         int kindsIn = 0;
         for (int kind = 0; kind < raw.net().length; kind++) {
             if (raw.net()[kind] > 0) {
-                kindsIn++;
+                kindsIn += isFiller(kind) ? 0 : 1;
                 if (!comesIn[kind]) {
                     return false;
                 }

@@ -37,7 +37,7 @@ public final class FleetOptions {
     public List<Options> list(Progress progress) {
         boolean[] pulled = pulledKinds();
         List<List<Integer>> fitting = classes.stream().map(group -> fitting(group, pulled)).toList();
-        boolean[] worth = new boolean[stock.kinds().size()];
+        boolean[] worth = new boolean[stock.pieces().size()];
         if (policy.reusePulled()) {
             fitting.forEach(kinds -> kinds.forEach(kind -> worth[kind] = true));
         }
@@ -55,7 +55,8 @@ public final class FleetOptions {
         PopulationLister lister = new PopulationLister(board, group);
         List<Candidate> candidates = List.of(lister.unchanged());
         if (mayOpen(group)) {
-            ClassSockets sockets = new ClassSockets(stock, group.now(), board.order().sockets(), fitting, worth);
+            ClassSockets sockets = new ClassSockets(stock, group.now(), board.order().sockets(),
+                    group.setup().board().fill().blank(), fitting, worth);
             candidates = lister.list(sockets, group.target().orElseThrow(), candidates.get(0).onTarget());
         }
         return new Options(group, board, candidates, fitting);
@@ -71,10 +72,10 @@ public final class FleetOptions {
 
     /** The kinds that may come out of machines for others, by number. */
     private boolean[] pulledKinds() {
-        boolean[] pulled = new boolean[stock.kinds().size()];
+        boolean[] pulled = new boolean[stock.pieces().size()];
         if (policy.reusePulled()) {
             classes.stream().filter(this::mayOpen).forEach(group -> group.setup().board().sockets()
-                    .forEach(slot -> group.now().in(slot.label()).module()
+                    .forEach(slot -> group.now().in(slot.label()).piece()
                             .ifPresent(kind -> pulled[stock.number(kind)] = true)));
         }
         return pulled;
@@ -85,9 +86,9 @@ public final class FleetOptions {
             return List.of();
         }
         JudgedBoard board = board(group);
-        return IntStream.range(0, stock.kinds().size())
-                .filter(kind -> pulled[kind] || stock.isOfferedOrOwned(stock.kinds().get(kind)))
-                .filter(kind -> board.fit(stock.kinds().get(kind)) == Fit.FITS)
+        return IntStream.range(0, stock.pieces().size())
+                .filter(kind -> pulled[kind] || stock.isOfferedOrOwned(stock.pieces().get(kind)))
+                .filter(kind -> board.fit(stock.pieces().get(kind)) == Fit.FITS)
                 .boxed()
                 .toList();
     }
@@ -108,7 +109,7 @@ public final class FleetOptions {
     public static List<String> limits() {
         return List.of(
                 "On boards with up to %d sockets at most %d kinds are brought into one machine."
-                        .formatted(RawPopulations.MOST_SOCKETS_IN_FULL, RawPopulations.MOST_NEW_KINDS),
+                        .formatted(RawPopulations.MOST_UNITS_IN_FULL, RawPopulations.MOST_NEW_KINDS),
                 "On boards with more sockets the largest own modules stay and the rest is filled with one kind, in the"
                         + " order or the table of the board's document.",
                 "A machine never runs over fewer channels after the work than now, unless it gives modules away.",

@@ -8,12 +8,14 @@ import java.util.Map;
 import java.util.Set;
 import slotledger.model.machine.Population;
 import slotledger.model.module.ModuleKind;
+import slotledger.model.module.Piece;
 import slotledger.model.verdict.Operation;
 import slotledger.model.verdict.Reason;
 import slotledger.model.verdict.Verdict;
 import slotledger.model.verdict.Weight;
 import slotledger.rules.MemoryRules;
 import slotledger.rules.Setup;
+import slotledger.rules.Tryouts;
 
 /** The rules asked about one board with its processors; remembers every answer. */
 public final class JudgedBoard {
@@ -78,19 +80,24 @@ public final class JudgedBoard {
                 .toList();
     }
 
-    /** Whether the board takes modules of this kind, alone in any usual number. */
-    public Fit fit(ModuleKind kind) {
-        return fits.computeIfAbsent(kind, this::tryOut);
+    /**
+     * Whether the board takes modules of this kind, alone in any usual number. A filler fits where the board names it
+     * for its empty sockets; where it may stand is what the rules say of each population.
+     */
+    public Fit fit(Piece piece) {
+        if (piece instanceof ModuleKind kind) {
+            return fits.computeIfAbsent(kind, this::tryOut);
+        }
+        return base.board().fill().blank().filter(piece::equals).isPresent() ? Fit.FITS : Fit.BLOCKED;
     }
 
     private Fit tryOut(ModuleKind kind) {
         Population empty = Population.empty(base.board());
+        Set<Population> tries = new LinkedHashSet<>();
+        order.patterns().forEach(slots -> tries.add(Tryouts.population(base, slots, kind)));
+        order.sockets().forEach(socket -> tries.addAll(Tryouts.of(base, socket, kind)));
         Fit best = Fit.BLOCKED;
-        for (List<String> slots : new LinkedHashSet<>(order.patterns())) {
-            Population filled = empty;
-            for (String slot : slots) {
-                filled = filled.with(slot, kind);
-            }
+        for (Population filled : tries) {
             if (allows(empty, filled)) {
                 return Fit.FITS;
             }

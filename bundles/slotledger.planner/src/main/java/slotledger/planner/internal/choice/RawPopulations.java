@@ -12,27 +12,32 @@ import slotledger.model.unit.Capacity;
 /** Makes the populations of a class that are worth asking the rules about. */
 final class RawPopulations {
 
-    /** Boards with more sockets are filled by patterns only. */
-    static final int MOST_SOCKETS_IN_FULL = 4;
-    /** Most kinds brought into one machine of a board with few sockets. */
+    /** Boards with more sockets, or banks, are filled by patterns only. */
+    static final int MOST_UNITS_IN_FULL = 4;
+    /** Most kinds of modules brought into one machine. */
     static final int MOST_NEW_KINDS = 2;
 
     private final ClassSockets sockets;
     private final Capacity least;
+    private final List<int[]> units;
     private final List<RawPopulation> found = new ArrayList<>();
     private final Set<List<Integer>> seen = new HashSet<>();
 
-    private RawPopulations(ClassSockets sockets, Capacity least) {
+    private RawPopulations(ClassSockets sockets, Capacity least, List<int[]> units) {
         this.sockets = sockets;
         this.least = least;
+        this.units = units;
     }
 
     /** Those that hold at least so much memory, least work first. */
     static List<RawPopulation> list(ClassSockets sockets, SlotOrder order, Capacity least) {
-        RawPopulations lister = new RawPopulations(sockets, least);
-        if (sockets.count() <= MOST_SOCKETS_IN_FULL) {
+        boolean isSmall = sockets.count() <= MOST_UNITS_IN_FULL;
+        RawPopulations lister = new RawPopulations(sockets, least, units(sockets, isSmall
+                ? order.sockets().stream().map(List::of).toList() : order.banks()));
+        if (isSmall || !order.banks().isEmpty() && order.banks().size() <= MOST_UNITS_IN_FULL) {
             lister.fillInFull(sockets.now(), 0, new int[sockets.kindCount()]);
-        } else {
+        }
+        if (!isSmall) {
             order.patterns().forEach(lister::fillPattern);
             lister.fillUp(order.sockets());
         }
@@ -40,37 +45,46 @@ final class RawPopulations {
         return lister.found;
     }
 
-    private void fillInFull(int[] codes, int socket, int[] brought) {
-        if (socket == sockets.count()) {
-            add(codes);
-            return;
-        }
-        int now = sockets.now(socket);
-        fillInFull(codes, socket + 1, brought);
-        if (now != ClassSockets.EMPTY) {
-            tryCode(codes, socket, ClassSockets.EMPTY, brought);
-        }
-        for (int code = 0; code < sockets.kindCount(); code++) {
-            if (code != now) {
-                tryCode(codes, socket, code, brought);
-            }
-        }
-        codes[socket] = now;
+    private static List<int[]> units(ClassSockets sockets, List<List<String>> labels) {
+        return labels.stream().map(unit -> unit.stream().mapToInt(sockets::socket).toArray()).toList();
     }
 
-    private void tryCode(int[] codes, int socket, int code, int[] brought) {
-        codes[socket] = code;
-        boolean isNew = code >= 0 && !sockets.isOwn(code);
+    /** Every unit stays, is emptied, or is filled with one kind. */
+    private void fillInFull(int[] codes, int unit, int[] brought) {
+        if (unit == units.size()) {
+            if (units.size() == codes.length) {
+                add(codes);
+            } else {
+                addOnce(codes);
+            }
+            return;
+        }
+        fillInFull(codes, unit + 1, brought);
+        for (int code = ClassSockets.EMPTY; code < sockets.kindCount(); code++) {
+            tryCode(codes, unit, code, brought);
+        }
+    }
+
+    private void tryCode(int[] codes, int unit, int code, int[] brought) {
+        if (IntStream.of(units.get(unit)).allMatch(socket -> sockets.now(socket) == code)) {
+            return;
+        }
+        boolean isNew = code >= 0 && !sockets.isOwn(code) && !sockets.isFiller(code);
         if (isNew) {
             brought[code]++;
         }
         if (!isNew || IntStream.of(brought).filter(count -> count > 0).count() <= MOST_NEW_KINDS) {
-            fillInFull(codes, socket + 1, brought);
+            for (int socket : units.get(unit)) {
+                codes[socket] = code;
+            }
+            fillInFull(codes, unit + 1, brought);
+            for (int socket : units.get(unit)) {
+                codes[socket] = sockets.now(socket);
+            }
         }
         if (isNew) {
             brought[code]--;
         }
-        codes[socket] = sockets.now(socket);
     }
 
     /** What is filled now, and more and more of the empty sockets in their order. */
@@ -86,14 +100,15 @@ final class RawPopulations {
     }
 
     private boolean isEmpty(String label) {
-        return sockets.now(sockets.socket(label)) == ClassSockets.EMPTY;
+        int code = sockets.now(sockets.socket(label));
+        return code == ClassSockets.EMPTY || sockets.isFiller(code);
     }
 
     /** Keeps some of the own modules, the largest first, and fills the rest of the sockets with one kind. */
     private void fillPattern(List<String> labels) {
         int[] places = labels.stream().mapToInt(sockets::socket).toArray();
         List<Integer> holders = new ArrayList<>(IntStream.range(0, sockets.count())
-                .filter(socket -> sockets.now(socket) >= 0)
+                .filter(socket -> sockets.now(socket) >= 0 && !sockets.isFiller(sockets.now(socket)))
                 .boxed()
                 .toList());
         holders.sort(Comparator
@@ -111,10 +126,19 @@ final class RawPopulations {
         }
     }
 
+    /** With nothing in the other sockets, and with what the board wants there. */
     private void place(int[] places, List<Integer> kept, int filling) {
+        place(places, kept, filling, ClassSockets.EMPTY);
+        if (sockets.blank() != ClassSockets.EMPTY) {
+            place(places, kept, filling, sockets.blank());
+        }
+    }
+
+    private void place(int[] places, List<Integer> kept, int filling, int idle) {
         int[] codes = new int[sockets.count()];
         for (int socket = 0; socket < codes.length; socket++) {
-            codes[socket] = Math.min(sockets.now(socket), ClassSockets.EMPTY);
+            int now = sockets.now(socket);
+            codes[socket] = now == ClassSockets.OTHER || sockets.isFiller(now) ? now : idle;
         }
         for (int place : places) {
             codes[place] = filling;

@@ -5,49 +5,52 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import slotledger.model.module.ModuleKind;
+import slotledger.model.module.Piece;
 import slotledger.model.trade.Offer;
 import slotledger.model.trade.Shelf;
 
 /**
- * All module kinds a plan can speak of, numbered, and where they can be had.
+ * All modules and fillers a plan can speak of, by kind, numbered, and where they can be had.
  *
- * @param kinds  those of offers, then of the shelf, then of the machines' sockets
- * @param offers that can be used, in file order
- * @param shelf  what is owned
- * @param numbers place of each kind in the list
+ * @param pieces  those of offers, then of the shelf, then of the machines' sockets, then what their boards want in
+ *                empty sockets
+ * @param offers  that can be used, in file order
+ * @param shelf   what is owned
+ * @param numbers place of each piece in the list
  */
-public record Stock(List<ModuleKind> kinds, List<Offer> offers, Shelf shelf, Map<ModuleKind, Integer> numbers) {
+public record Stock(List<Piece> pieces, List<Offer> offers, Shelf shelf, Map<Piece, Integer> numbers) {
 
     public Stock {
-        kinds = List.copyOf(kinds);
+        pieces = List.copyOf(pieces);
         offers = List.copyOf(offers);
         Objects.requireNonNull(shelf, "shelf");
         numbers = Map.copyOf(numbers);
     }
 
-    /** Numbers the kinds of offers, shelf and classes. */
+    /** Numbers the pieces of offers, shelf and classes. */
     public static Stock of(List<Offer> offers, Shelf shelf, List<MachineClass> classes) {
-        Map<ModuleKind, Integer> numbers = new LinkedHashMap<>();
-        offers.forEach(offer -> numbers.putIfAbsent(offer.kind(), numbers.size()));
-        shelf.modules().keySet().forEach(kind -> numbers.putIfAbsent(kind, numbers.size()));
+        Map<Piece, Integer> numbers = new LinkedHashMap<>();
+        offers.forEach(offer -> numbers.putIfAbsent(offer.piece(), numbers.size()));
+        shelf.pieces().keySet().forEach(piece -> numbers.putIfAbsent(piece, numbers.size()));
         for (MachineClass group : classes) {
-            group.setup().board().sockets().forEach(slot -> group.now().in(slot.label()).module()
-                    .ifPresent(kind -> numbers.putIfAbsent(kind, numbers.size())));
+            group.setup().board().sockets().forEach(slot -> group.now().in(slot.label()).piece()
+                    .ifPresent(piece -> numbers.putIfAbsent(piece, numbers.size())));
         }
+        classes.forEach(group -> group.setup().board().fill().blank()
+                .ifPresent(blank -> numbers.putIfAbsent(blank, numbers.size())));
         return new Stock(new ArrayList<>(numbers.keySet()), offers, shelf, numbers);
     }
 
-    public int number(ModuleKind kind) {
-        return numbers.get(kind);
+    public int number(Piece piece) {
+        return numbers.get(piece);
     }
 
-    /** Whether modules of the kind are offered or on the shelf. */
-    public boolean isOfferedOrOwned(ModuleKind kind) {
-        return shelf.count(kind) > 0 || offers.stream().anyMatch(offer -> offer.kind().equals(kind));
+    /** Whether any of the kind are offered or on the shelf. */
+    public boolean isOfferedOrOwned(Piece piece) {
+        return shelf.count(piece) > 0 || offers.stream().anyMatch(offer -> offer.piece().equals(piece));
     }
 
-    public List<Offer> offers(ModuleKind kind) {
-        return offers.stream().filter(offer -> offer.kind().equals(kind)).toList();
+    public List<Offer> offers(Piece piece) {
+        return offers.stream().filter(offer -> offer.piece().equals(piece)).toList();
     }
 }

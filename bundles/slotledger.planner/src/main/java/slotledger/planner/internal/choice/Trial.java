@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import slotledger.model.machine.Population;
-import slotledger.model.module.ModuleKind;
+import slotledger.model.module.Piece;
 import slotledger.model.trade.Target;
 import slotledger.model.verdict.Weight;
 import slotledger.planner.Targets;
@@ -19,17 +19,18 @@ public final class Trial {
 
     public Trial(Stock stock, Options options) {
         this.options = options;
-        List<Integer> kinds = IntStream.range(0, stock.kinds().size())
-                .filter(kind -> stock.isOfferedOrOwned(stock.kinds().get(kind)))
-                .filter(kind -> options.board().fit(stock.kinds().get(kind)) != Fit.BLOCKED)
+        List<Integer> kinds = IntStream.range(0, stock.pieces().size())
+                .filter(kind -> stock.isOfferedOrOwned(stock.pieces().get(kind)))
+                .filter(kind -> options.board().fit(stock.pieces().get(kind)) != Fit.BLOCKED)
                 .boxed()
                 .toList();
         sockets = new ClassSockets(
                 stock,
                 options.group().now(),
                 options.board().order().sockets(),
+                options.group().setup().board().fill().blank(),
                 kinds,
-                new boolean[stock.kinds().size()]);
+                new boolean[stock.pieces().size()]);
     }
 
     /**
@@ -37,7 +38,7 @@ public final class Trial {
      *
      * @param canBeHad whether these modules can come from outside
      */
-    public Optional<Population> firstUnknown(Predicate<List<ModuleKind>> canBeHad) {
+    public Optional<Population> firstUnknown(Predicate<List<Piece>> canBeHad) {
         Target target = options.group().target().orElseThrow();
         JudgedBoard board = options.board();
         for (RawPopulation raw : RawPopulations.list(sockets, board.order(), target.capacity())) {
@@ -67,10 +68,10 @@ public final class Trial {
                 options.board().operate(after));
     }
 
-    /** The modules a population takes from outside, in slot order. */
-    public List<ModuleKind> incoming(Population after) {
-        List<ModuleKind> coming = new ArrayList<>(after.modules());
-        options.group().now().modules().forEach(coming::remove);
+    /** The modules and fillers a population takes from outside, in slot order. */
+    public List<Piece> incoming(Population after) {
+        List<Piece> coming = new ArrayList<>(after.pieces());
+        options.group().now().pieces().forEach(coming::remove);
         return coming;
     }
 }

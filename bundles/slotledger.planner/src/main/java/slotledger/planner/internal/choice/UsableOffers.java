@@ -43,7 +43,7 @@ public record UsableOffers(List<Offer> offers, List<Finding> remarks) {
                 offer,
                 "offer-expired",
                 "The offer %s (%s) held until %s and is not used on %s."
-                        .formatted(offer.id(), offer.kind(), last, date),
+                        .formatted(offer.id(), offer.piece(), last, date),
                 "Ask %s for a new offer, or plan for an earlier day.".formatted(offer.supplier())));
     }
 
@@ -60,7 +60,7 @@ public record UsableOffers(List<Offer> offers, List<Finding> remarks) {
                         offer,
                         "offer-currency",
                         "The offer %s (%s) or its delivery is in %s, the policy counts in %s; it is not used."
-                                .formatted(offer.id(), offer.kind(), other, currency),
+                                .formatted(offer.id(), offer.piece(), other, currency),
                         "Ask %s for a price in %s.".formatted(offer.supplier(), currency)));
     }
 

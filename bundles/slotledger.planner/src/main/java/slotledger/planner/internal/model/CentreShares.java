@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalLong;
 import java.util.SortedMap;
-import slotledger.model.module.ModuleKind;
+import slotledger.model.module.Piece;
 import slotledger.model.trade.Offer;
 import slotledger.model.unit.Money;
 import slotledger.planner.internal.milp.IntegerProgramme;
@@ -74,11 +74,11 @@ final class CentreShares {
     }
 
     /** No centre takes more bought modules of a kind than its machines need. */
-    void addKind(ModuleKind kind, SortedMap<Integer, Linear> needByCentre) {
+    void addKind(Piece piece, SortedMap<Integer, Linear> needByCentre) {
         for (int centre = 0; centre < centres.size(); centre++) {
             Linear row = new Linear();
             for (Share share : shares) {
-                if (share.centre() == centre && offers.get(share.step().offer()).kind().equals(kind)) {
+                if (share.centre() == centre && offers.get(share.step().offer()).piece().equals(piece)) {
                     row.add(share.variable(), 1);
                 }
             }

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.OptionalLong;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import slotledger.model.module.ModuleKind;
+import slotledger.model.module.Piece;
 import slotledger.model.trade.Offer;
 import slotledger.model.trade.Policy;
 import slotledger.planner.PlanRequest;
@@ -50,10 +50,10 @@ public final class PlanModel {
             addClass(group);
         }
         List<Offer> offers = stock.offers();
-        List<OptionalLong> needs = offers.stream().map(offer -> mostNeeded(stock.number(offer.kind()))).toList();
+        List<OptionalLong> needs = offers.stream().map(offer -> mostNeeded(stock.number(offer.piece()))).toList();
         purchasing = new Purchasing(programme, offers, request.market().suppliers(), needs);
         shares = new CentreShares(programme, policy.costCentreBudgets(), offers, purchasing, needs);
-        for (int kind = 0; kind < stock.kinds().size(); kind++) {
+        for (int kind = 0; kind < stock.pieces().size(); kind++) {
             addKind(kind);
         }
         shares.addBudgets();
@@ -87,11 +87,11 @@ public final class PlanModel {
     }
 
     private void addKind(int kind) {
-        ModuleKind module = stock.kinds().get(kind);
+        Piece module = stock.pieces().get(kind);
         Linear bought = new Linear();
         Linear use = new Linear();
         for (int offer = 0; offer < stock.offers().size(); offer++) {
-            if (stock.offers().get(offer).kind().equals(module)) {
+            if (stock.offers().get(offer).piece().equals(module)) {
                 bought.add(purchasing.modules(offer), 1);
                 use.add(shares.uses(offer), 1);
             }

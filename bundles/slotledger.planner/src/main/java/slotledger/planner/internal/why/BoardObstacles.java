@@ -13,6 +13,7 @@ import slotledger.model.board.BoardFact;
 import slotledger.model.board.Takes;
 import slotledger.model.machine.Population;
 import slotledger.model.module.ModuleKind;
+import slotledger.model.module.Piece;
 import slotledger.model.plan.Obstacle;
 import slotledger.model.trade.Target;
 import slotledger.model.unit.Capacity;
@@ -51,12 +52,12 @@ public final class BoardObstacles {
         if (most.isPresent() && !most.get().atLeast(target.capacity())) {
             return tooSmall(options, most.get());
         }
-        if (options.fitting().isEmpty()) {
+        if (options.fitting().stream().noneMatch(kind -> stock.pieces().get(kind) instanceof ModuleKind)) {
             return noModule(options, "No module that is offered or owned fits the board %s; it has %s."
                     .formatted(name(options), Obstacles.shortfall(options)));
         }
         Capacity largest = options.fitting().stream()
-                .map(kind -> stock.kinds().get(kind).capacity()).max(Comparator.naturalOrder()).orElseThrow();
+                .map(kind -> stock.pieces().get(kind).capacity()).max(Comparator.naturalOrder()).orElseThrow();
         int sockets = options.board().order().sockets().size();
         if (most.isPresent() && !largest.times(sockets).plus(soldered(options)).atLeast(target.capacity())) {
             return noModule(options, ("The largest module to be had that fits holds %s, which is too little for %s in"
@@ -98,7 +99,7 @@ public final class BoardObstacles {
     }
 
     /** A module that is offered or owned would do, if a fact were known. */
-    Optional<Obstacle> missingFact(Options options, Predicate<List<ModuleKind>> canBeHad) {
+    Optional<Obstacle> missingFact(Options options, Predicate<List<Piece>> canBeHad) {
         Trial trial = new Trial(stock, options);
         return trial.firstUnknown(canBeHad).map(after -> {
             List<Reason> doubts = options.board().doubts(options.group().now(), after);
@@ -112,7 +113,7 @@ public final class BoardObstacles {
         });
     }
 
-    private static String text(List<ModuleKind> kinds) {
+    private static String text(List<Piece> kinds) {
         return kinds.isEmpty() ? "the modules it has" : kinds.stream()
                 .collect(Collectors.groupingBy(kind -> kind, LinkedHashMap::new, Collectors.counting()))
                 .entrySet().stream()
@@ -171,8 +172,10 @@ public final class BoardObstacles {
 
     private List<ModuleKind> kindsOfTheBoard(Options options) {
         List<Takes> takes = options.group().setup().board().takes();
-        return IntStream.range(0, stock.kinds().size())
-                .mapToObj(stock.kinds()::get)
+        return IntStream.range(0, stock.pieces().size())
+                .mapToObj(stock.pieces()::get)
+                .filter(ModuleKind.class::isInstance)
+                .map(ModuleKind.class::cast)
                 .filter(kind -> takes.stream().anyMatch(way ->
                         kind.generation().filter(way.generation()::equals).isPresent()
                         && kind.form().filter(way.forms()::contains).isPresent()))

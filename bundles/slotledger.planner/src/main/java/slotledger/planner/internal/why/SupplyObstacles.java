@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
-import slotledger.model.module.ModuleKind;
+import slotledger.model.module.Piece;
 import slotledger.model.plan.Obstacle;
 import slotledger.model.trade.Policy;
 import slotledger.model.unit.Money;
@@ -38,7 +38,7 @@ public final class SupplyObstacles {
     }
 
     /** Whether these modules are left over or still for sale. */
-    boolean canBeHad(List<ModuleKind> modules) {
+    boolean canBeHad(List<Piece> modules) {
         Map<Integer, Integer> used = new TreeMap<>();
         modules.forEach(kind -> used.merge(stock.number(kind), 1, Integer::sum));
         return left.lacks(used).isEmpty();
@@ -78,7 +78,7 @@ public final class SupplyObstacles {
                 .min(Comparator.comparingInt(each -> each.values().stream().mapToInt(Integer::intValue).sum()))
                 .orElseGet(TreeMap::new);
         String text = lacking.entrySet().stream()
-                .map(lack -> "%d x %s".formatted(lack.getValue(), stock.kinds().get(lack.getKey())))
+                .map(lack -> "%d x %s".formatted(lack.getValue(), stock.pieces().get(lack.getKey())))
                 .collect(Collectors.joining(" and "));
         return new Obstacle(
                 Obstacle.Kind.STOCK,

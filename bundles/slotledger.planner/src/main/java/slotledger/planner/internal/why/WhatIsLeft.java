@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import slotledger.model.module.ModuleKind;
+import slotledger.model.module.Piece;
 import slotledger.model.plan.Leftover;
 import slotledger.model.plan.Purchase;
 import slotledger.model.plan.Spending;
@@ -30,7 +30,7 @@ public final class WhatIsLeft {
     private final Map<String, Supplier> suppliers;
     private final Spending spending;
     private final int sparePercent;
-    private final Map<ModuleKind, Integer> owned = new HashMap<>();
+    private final Map<Piece, Integer> owned = new HashMap<>();
     private final Map<String, Integer> packs = new HashMap<>();
 
     /**
@@ -53,12 +53,12 @@ public final class WhatIsLeft {
         for (Leftover leftover : leftovers) {
             if (leftover.origin() == Leftover.Origin.SHELF
                     || reusePulled && leftover.origin() == Leftover.Origin.PULLED) {
-                leftover.content().module().ifPresent(kind -> owned.merge(kind, leftover.count(), Integer::sum));
+                leftover.content().piece().ifPresent(piece -> owned.merge(piece, leftover.count(), Integer::sum));
             }
         }
         for (Purchase purchase : purchases) {
             packs.merge(purchase.offer().id(), purchase.packs(), Integer::sum);
-            owned.merge(purchase.offer().kind(), purchase.over(), Integer::sum);
+            owned.merge(purchase.offer().piece(), purchase.over(), Integer::sum);
         }
     }
 
@@ -72,13 +72,13 @@ public final class WhatIsLeft {
         return spending.byCostCentre().getOrDefault(costCentre, Money.zero(spending.goods().currency()));
     }
 
-    /** Modules that can't be had, by number of their kind. */
+    /** What can't be had, by number of its kind. */
     SortedMap<Integer, Integer> lacks(Map<Integer, Integer> used) {
         SortedMap<Integer, Integer> lacks = new TreeMap<>();
         used.forEach((number, count) -> {
-            ModuleKind kind = stock.kinds().get(number);
-            long there = owned.getOrDefault(kind, 0);
-            for (Offer offer : stock.offers(kind)) {
+            Piece piece = stock.pieces().get(number);
+            long there = owned.getOrDefault(piece, 0);
+            for (Offer offer : stock.offers(piece)) {
                 there += Math.min(count, (long) packsLeft(offer) * offer.packSize());
             }
             if (there < count) {
@@ -98,12 +98,12 @@ public final class WhatIsLeft {
         Money price = Money.zero(spending.goods().currency());
         Map<String, Money> deliveries = new LinkedHashMap<>();
         for (Map.Entry<Integer, Integer> need : used.entrySet()) {
-            ModuleKind kind = stock.kinds().get(need.getKey());
-            int missing = need.getValue() - Math.min(need.getValue(), owned.getOrDefault(kind, 0));
+            Piece piece = stock.pieces().get(need.getKey());
+            int missing = need.getValue() - Math.min(need.getValue(), owned.getOrDefault(piece, 0));
             if (missing == 0) {
                 continue;
             }
-            Optional<Offer> offer = stock.offers(kind).stream()
+            Optional<Offer> offer = stock.offers(piece).stream()
                     .filter(each -> packsFor(each, missing) <= packsLeft(each))
                     .min(Comparator.comparing(each -> goods(each, missing).plus(delivery(each))));
             if (offer.isEmpty()) {

@@ -7,11 +7,9 @@ import java.util.Map;
 import java.util.Objects;
 import slotledger.model.machine.AssetTag;
 import slotledger.model.machine.SlotContent;
-import slotledger.model.module.ModuleKind;
 import slotledger.model.plan.Leftover;
 import slotledger.model.plan.Move;
 import slotledger.model.plan.Station;
-import slotledger.model.trade.Shelf;
 import slotledger.planner.PlanRequest;
 import slotledger.planner.internal.choice.Fit;
 import slotledger.planner.internal.choice.JudgedBoard;
@@ -52,7 +50,6 @@ public record Expansion(
         Workshop workshop = new Workshop(bench, request.policy().reusePulled());
         new WorkOrder(jobs, bench).work(workshop);
         Map<Heap, Integer> heaps = new LinkedHashMap<>();
-        addFillers(request.shelf(), heaps);
         for (Unit unit : workshop.rest()) {
             heaps.merge(heap(unit, boards), 1, Integer::sum);
         }
@@ -88,11 +85,6 @@ public record Expansion(
         return limited.isEmpty() ? job.machine().costCentre().strip() : limited;
     }
 
-    private static void addFillers(Shelf shelf, Map<Heap, Integer> heaps) {
-        shelf.fillers().forEach((filler, count) -> heaps.put(
-                new Heap(new SlotContent.Filled(filler), Leftover.Origin.SHELF, new Station.OnShelf()), count));
-    }
-
     /** Says where a module goes that nobody needs. */
     private static Heap heap(Unit unit, List<JudgedBoard> boards) {
         if (unit.from() instanceof Station.OnShelf shelf) {
@@ -103,12 +95,9 @@ public record Expansion(
         return new Heap(unit.content(), Leftover.Origin.PULLED, to);
     }
 
-    /** A module is worth keeping where some board of the fleet takes it or might take it. */
+    /** A module is worth keeping where some board of the fleet takes it or might take it; a filler is hard to get. */
     private static boolean isUseful(SlotContent content, List<JudgedBoard> boards) {
-        if (content.module().isEmpty()) {
-            return true;
-        }
-        ModuleKind kind = content.module().get();
-        return boards.stream().anyMatch(board -> board.fit(kind) != Fit.BLOCKED);
+        return content.module().isEmpty()
+                || boards.stream().anyMatch(board -> board.fit(content.module().get()) != Fit.BLOCKED);
     }
 }

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import slotledger.model.machine.Machine;
-import slotledger.model.module.ModuleKind;
+import slotledger.model.module.Piece;
 import slotledger.planner.internal.choice.Candidate;
 import slotledger.planner.internal.choice.Options;
 import slotledger.planner.internal.model.Choice;
@@ -64,10 +64,10 @@ public record Job(Machine machine, Options options, Candidate candidate, SlotCha
         return isOpened() && options.isOnTargetNow();
     }
 
-    /** How many modules of each kind come from outside, in slot order. */
-    Map<ModuleKind, Integer> needs() {
-        Map<ModuleKind, Integer> needs = new LinkedHashMap<>();
-        changes.in().values().forEach(content -> needs.merge(content.module().orElseThrow(), 1, Integer::sum));
+    /** How many modules and fillers of each kind come from outside, in slot order. */
+    Map<Piece, Integer> needs() {
+        Map<Piece, Integer> needs = new LinkedHashMap<>();
+        changes.in().values().forEach(content -> needs.merge(content.piece().orElseThrow(), 1, Integer::sum));
         return needs;
     }
 }

@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import slotledger.model.machine.AssetTag;
 import slotledger.model.machine.SlotContent;
-import slotledger.model.module.ModuleKind;
+import slotledger.model.module.Piece;
 import slotledger.model.plan.Leftover;
 import slotledger.model.plan.Move;
 import slotledger.model.plan.Purchase;
@@ -35,27 +35,27 @@ public record Purchases(List<Purchase> lines, List<Leftover> leftovers) {
     /** The order for a choice, with its uses in the order of work. */
     public static Purchases of(Stock stock, Choice choice, Expansion expansion, int sparePercent) {
         Map<String, Map<AssetTag, Integer>> uses = uses(expansion);
-        Map<ModuleKind, Integer> spares = spares(stock, uses, sparePercent);
+        Map<Piece, Integer> spares = spares(stock, uses, sparePercent);
         Map<String, Purchase> lines = new TreeMap<>();
-        Map<ModuleKind, Integer> over = new LinkedHashMap<>();
+        Map<Piece, Integer> over = new LinkedHashMap<>();
         for (int number = 0; number < stock.offers().size(); number++) {
             Offer offer = stock.offers().get(number);
             int packs = choice.packs(number);
             if (packs > 0) {
                 Map<AssetTag, Integer> used = uses.getOrDefault(offer.id(), Map.of());
                 int free = packs * offer.packSize() - used.values().stream().mapToInt(Integer::intValue).sum();
-                int spare = Math.min(free, spares.get(offer.kind()));
-                spares.merge(offer.kind(), -spare, Integer::sum);
-                over.merge(offer.kind(), free, Integer::sum);
+                int spare = Math.min(free, spares.get(offer.piece()));
+                spares.merge(offer.piece(), -spare, Integer::sum);
+                over.merge(offer.piece(), free, Integer::sum);
                 lines.put(offer.supplier() + "\n" + offer.part() + "\n" + offer.id(),
                         new Purchase(offer, packs, offer.perPack(packs), lines(used, expansion), spare, free - spare));
             }
         }
         List<Leftover> leftovers = new ArrayList<>();
-        over.forEach((kind, count) -> {
+        over.forEach((piece, count) -> {
             if (count > 0) {
                 leftovers.add(new Leftover(
-                        SlotContent.of(kind), count, Leftover.Origin.BOUGHT, new Station.OnShelf()));
+                        SlotContent.of(piece), count, Leftover.Origin.BOUGHT, new Station.OnShelf()));
             }
         });
         return new Purchases(List.copyOf(lines.values()), leftovers);
@@ -73,14 +73,14 @@ public record Purchases(List<Purchase> lines, List<Leftover> leftovers) {
         return uses;
     }
 
-    private static Map<ModuleKind, Integer> spares(
+    private static Map<Piece, Integer> spares(
             Stock stock, Map<String, Map<AssetTag, Integer>> uses, int sparePercent) {
-        Map<ModuleKind, Integer> used = new HashMap<>();
+        Map<Piece, Integer> used = new HashMap<>();
         for (Offer offer : stock.offers()) {
             int count = uses.getOrDefault(offer.id(), Map.of()).values().stream().mapToInt(Integer::intValue).sum();
-            used.merge(offer.kind(), count, Integer::sum);
+            used.merge(offer.piece(), count, Integer::sum);
         }
-        used.replaceAll((kind, count) -> spares(count, sparePercent));
+        used.replaceAll((piece, count) -> spares(count, sparePercent));
         return used;
     }
 

@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
 import slotledger.model.machine.SlotContent;
-import slotledger.model.module.ModuleKind;
+import slotledger.model.module.Piece;
 
 /**
  * Puts machines into an order in which every receiver comes after its donors. Somebody walks through all rooms and
@@ -21,7 +21,7 @@ final class WorkOrder {
     private final Bench bench;
     private final TreeSet<Integer> ready = new TreeSet<>();
     private final TreeSet<Integer> donors = new TreeSet<>();
-    private final Map<ModuleKind, TreeSet<Integer>> waiting = new HashMap<>();
+    private final Map<Piece, TreeSet<Integer>> waiting = new HashMap<>();
     private final TreeSet<Integer> stuck = new TreeSet<>();
 
     /** The opened machines among the jobs. */
@@ -62,7 +62,7 @@ final class WorkOrder {
     }
 
     private void sort(int job) {
-        Map<ModuleKind, Integer> lacks = bench.lacks(jobs.get(job));
+        Map<Piece, Integer> lacks = bench.lacks(jobs.get(job));
         if (lacks.isEmpty()) {
             ready.add(job);
             return;
@@ -72,7 +72,7 @@ final class WorkOrder {
     }
 
     private void wake(SlotContent pulled) {
-        pulled.module().map(waiting::remove).ifPresent(woken -> woken.forEach(job -> {
+        pulled.piece().map(waiting::remove).ifPresent(woken -> woken.forEach(job -> {
             stuck.remove(job);
             sort(job);
         }));
@@ -101,11 +101,11 @@ final class WorkOrder {
 
     private boolean helpsSomebody(int donor) {
         return jobs.get(donor).changes().out().values().stream()
-                .anyMatch(content -> content.module().filter(this::isWaitedFor).isPresent());
+                .anyMatch(content -> content.piece().filter(this::isWaitedFor).isPresent());
     }
 
-    private boolean isWaitedFor(ModuleKind kind) {
-        return waiting.containsKey(kind) && !waiting.get(kind).isEmpty();
+    private boolean isWaitedFor(Piece piece) {
+        return waiting.containsKey(piece) && !waiting.get(piece).isEmpty();
     }
 
     private int leastLacking() {

@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import slotledger.model.machine.AssetTag;
 import slotledger.model.machine.SlotContent;
-import slotledger.model.module.ModuleKind;
+import slotledger.model.module.Piece;
 import slotledger.model.plan.Move;
 import slotledger.model.plan.Station;
 
@@ -46,9 +46,9 @@ final class Workshop implements WorkOrder.Worker {
             rings.put(tag, new ArrayList<>());
         }
         job.changes().in().forEach((slot, content) -> {
-            ModuleKind kind = content.module().orElseThrow();
+            Piece piece = content.piece().orElseThrow();
             Optional<Unit> unit = bench.take(
-                    kind, job.options().group().costCentre(), new Station.InSlot(tag, slot));
+                    piece, job.options().group().costCentre(), new Station.InSlot(tag, slot));
             machine.entering.put(slot, unit.orElse(null));
         });
         job.changes().within().forEach((from, to) -> {
@@ -62,12 +62,12 @@ final class Workshop implements WorkOrder.Worker {
     private void putDown(AssetTag tag, SlotContent content, String slot, Opened machine) {
         Unit unit = new Unit(content, new Station.InSlot(tag, slot));
         machine.leaving.add(unit);
-        Optional<ModuleKind> kind = content.module();
-        if (kind.isEmpty() || !reusePulled) {
+        Optional<Piece> piece = content.piece();
+        if (piece.isEmpty() || !reusePulled) {
             unusable.add(unit);
             return;
         }
-        bench.put(kind.get(), unit).map(Station.InSlot.class::cast).ifPresent(waiting -> {
+        bench.put(piece.get(), unit).map(Station.InSlot.class::cast).ifPresent(waiting -> {
             opened.get(waiting.machine()).entering.put(waiting.slot(), unit);
             rings.get(waiting.machine()).add(tag);
         });

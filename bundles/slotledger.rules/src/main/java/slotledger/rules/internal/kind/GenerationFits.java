@@ -1,8 +1,11 @@
 package slotledger.rules.internal.kind;
 
+import java.util.Collections;
 import java.util.Optional;
+import java.util.OptionalInt;
 import org.osgi.service.component.annotations.Component;
 import slotledger.model.board.BoardFact;
+import slotledger.model.family.Families;
 import slotledger.model.module.Form;
 import slotledger.model.module.Generation;
 import slotledger.model.source.Ground;
@@ -61,25 +64,15 @@ public final class GenerationFits extends ModuleRule {
     }
 
     private static String samePins(Placed module) {
+        Generation has = module.kind().generation().orElseThrow();
+        Generation takes = module.way().generation();
         Optional<Form> form = module.kind().form();
-        int has = form.isEmpty() ? 0 : pins(module.kind().generation().orElseThrow(), form.get());
-        int takes = form.isEmpty() ? 0 : pins(module.way().generation(), form.get());
-        return has == takes && has > 0 ? ": the same %d pins, but the notch is elsewhere".formatted(has) : "";
-    }
-
-    /** Contacts, 0 where it doesn't matter here. */
-    private static int pins(Generation generation, Form form) {
-        boolean small = form == Form.SO_DIMM;
-        if (form != Form.DIMM && !small) {
-            return 0;
+        OptionalInt pins = form.isEmpty() ? OptionalInt.empty() : Families.pins(has, form.get());
+        if (pins.isEmpty() || !pins.equals(Families.pins(takes, form.get()))) {
+            return "";
         }
-        return switch (generation) {
-            case DDR -> small ? 200 : 184;
-            case DDR2 -> small ? 200 : 240;
-            case DDR3 -> small ? 204 : 240;
-            case DDR4 -> small ? 260 : 288;
-            case DDR5 -> small ? 262 : 288;
-            case FPM, EDO, SDR, RDRAM, LPDDR3, LPDDR4, LPDDR4X, LPDDR5, LPDDR5X -> 0;
-        };
+        boolean alike = !Collections.disjoint(Families.of(has, form.get()), Families.of(takes, form.get()));
+        return ": the same %d pins%s".formatted(pins.getAsInt(),
+                alike ? " and the same notch, so it goes in nevertheless" : ", but the notch is elsewhere");
     }
 }

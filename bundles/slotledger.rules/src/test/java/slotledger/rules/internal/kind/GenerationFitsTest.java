@@ -49,4 +49,14 @@ class GenerationFitsTest {
     void oneWrongAmongRightOnesBlocks() {
         assertEquals(Weight.BLOCKS, Judged.by(RULE, BOARD, "A1: 4GB DDR3 DIMM; A2: 4GB DDR4 DIMM"));
     }
+
+    @Test
+    void familiesOfOneConnectorAreNotToldApartByTheNotch() {
+        Board simm = BoardText.board("common practice", """
+                channel A 1 A1
+                takes FPM SIMM_72
+                """);
+        assertEquals("The 16 MB module in slot A1 is EDO; the slot takes FPM: the same 72 pins and the same notch, so "
+                + "it goes in nevertheless.", Judged.sentence(RULE, simm, "A1: 16MB EDO SIMM_72"));
+    }
 }
