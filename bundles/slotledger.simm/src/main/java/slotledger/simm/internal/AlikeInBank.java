@@ -5,7 +5,6 @@ import java.util.Optional;
 import org.osgi.service.component.annotations.Component;
 import slotledger.model.board.BoardFact;
 import slotledger.model.board.Slot;
-import slotledger.model.module.ErrorCheck;
 import slotledger.model.module.Generation;
 import slotledger.model.module.ModuleKind;
 import slotledger.model.unit.AccessTime;

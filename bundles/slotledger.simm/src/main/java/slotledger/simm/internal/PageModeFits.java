@@ -9,6 +9,7 @@ import slotledger.model.source.Source;
 import slotledger.model.verdict.MissingFact;
 import slotledger.model.verdict.Weight;
 import slotledger.rules.RulePage;
+import slotledger.rules.kit.ModuleFacts;
 import slotledger.rules.spi.MemoryRule;
 import slotledger.rules.spi.Placed;
 import slotledger.rules.spi.RuleId;
@@ -42,11 +43,9 @@ public final class PageModeFits extends SimmModuleRule {
         if (generation.get() == module.way().generation()) {
             return PASSES;
         }
-        return isPageMode(generation.get()) && isPageMode(module.way().generation()) ? UNKNOWN : BLOCKS;
-    }
-
-    private static boolean isPageMode(Generation generation) {
-        return generation == Generation.FPM || generation == Generation.EDO;
+        return ModuleFacts.isPageMode(generation.get()) && ModuleFacts.isPageMode(module.way().generation())
+                ? UNKNOWN
+                : BLOCKS;
     }
 
     @Override
@@ -69,7 +68,8 @@ public final class PageModeFits extends SimmModuleRule {
         }
         String has = module.kind().generation().get().text();
         return weight == Weight.UNKNOWN
-                ? "%s is %s; the document names %s only, and it may fail.".formatted(module, has, wanted)
+                ? "%s is %s; the document names %s only. It has the same notches and goes in, but may fail."
+                        .formatted(module, has, wanted)
                 : "%s is %s; the slot takes %s.".formatted(module, has, wanted);
     }
 
