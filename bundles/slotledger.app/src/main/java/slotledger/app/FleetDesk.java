@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import slotledger.model.machine.Machine;
 import slotledger.model.machine.Population;
+import slotledger.model.matrix.BoardMatrix;
 import slotledger.model.module.ModuleKind;
 import slotledger.model.plan.Plan;
 import slotledger.model.proof.Proof;
@@ -42,6 +43,18 @@ public interface FleetDesk {
 
     /** What the rules say of a module kind in each socket of a machine, alone changed, and in all sockets at once. */
     List<Trial> tryModule(Survey survey, Machine machine, ModuleKind kind);
+
+    /**
+     * What the rules say of module kinds in every slot of a board.
+     *
+     * @param board id, name or alias of a board of the survey
+     * @param kinds empty means every kind of the project: on offer, on the shelf, in the fleet
+     * @throws DeskException where no such board is known; the message names those that are near
+     */
+    BoardMatrix matrix(Survey survey, String board, List<ModuleKind> kinds, Progress progress) throws DeskException;
+
+    /** Writes the matrix as a workbook. */
+    void writeMatrix(BoardMatrix matrix, Path file, boolean force) throws DeskException;
 
     /**
      * Writes everything that comes out of a plan into a new folder, the findings among it, whole or not at all.

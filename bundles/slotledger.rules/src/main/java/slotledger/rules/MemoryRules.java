@@ -1,6 +1,7 @@
 package slotledger.rules;
 
 import java.util.List;
+import slotledger.model.verdict.Arithmetic;
 import slotledger.model.verdict.Operation;
 import slotledger.model.verdict.Verdict;
 import slotledger.model.verdict.Weight;
@@ -13,6 +14,9 @@ public interface MemoryRules {
 
     /** How the population runs; meaningful where it isn't blocked. */
     Operation operate(Setup setup);
+
+    /** The arithmetic behind the operation, for people; worked out anew each time. */
+    Arithmetic workOut(Setup setup);
 
     /** The verdict with a reason for every rule that has something to say, passed rules among them. */
     Verdict judge(Setup setup);

@@ -6,6 +6,7 @@ import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 import org.osgi.service.component.annotations.ReferencePolicyOption;
+import slotledger.model.verdict.Arithmetic;
 import slotledger.model.verdict.Operation;
 import slotledger.model.verdict.Reason;
 import slotledger.model.verdict.Verdict;
@@ -15,6 +16,7 @@ import slotledger.rules.RulePage;
 import slotledger.rules.Setup;
 import slotledger.rules.internal.family.FamilyKnown;
 import slotledger.rules.internal.operation.Running;
+import slotledger.rules.internal.operation.WorkedOut;
 import slotledger.rules.spi.MemoryRule;
 import slotledger.rules.spi.Situation;
 import slotledger.rules.spi.Situations;
@@ -52,6 +54,11 @@ public final class DefaultMemoryRules implements MemoryRules {
     @Override
     public Operation operate(Setup setup) {
         return Running.of(best(situations.of(setup)));
+    }
+
+    @Override
+    public Arithmetic workOut(Setup setup) {
+        return WorkedOut.of(best(situations.of(setup)));
     }
 
     @Override

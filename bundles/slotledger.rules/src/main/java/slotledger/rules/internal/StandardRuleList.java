@@ -17,13 +17,16 @@ import slotledger.rules.internal.ddr4.TwoCapacities;
 import slotledger.rules.internal.ddr5.AlikeInChannel;
 import slotledger.rules.internal.ddr5.OneCapacity;
 import slotledger.rules.internal.ddr5.OneChipWidth;
+import slotledger.rules.internal.fill.BanksFilled;
 import slotledger.rules.internal.fill.ChannelsEqual;
+import slotledger.rules.internal.fill.EmptySockets;
 import slotledger.rules.internal.fill.FillOrderHolds;
 import slotledger.rules.internal.fill.FillTableHolds;
 import slotledger.rules.internal.fill.FirstOfChannelFirst;
 import slotledger.rules.internal.fill.LargestFirst;
 import slotledger.rules.internal.fill.MatchedSets;
 import slotledger.rules.internal.fill.ProcessorsEqual;
+import slotledger.rules.internal.fill.RanksFirst;
 import slotledger.rules.internal.kind.BufferingFits;
 import slotledger.rules.internal.kind.EccFits;
 import slotledger.rules.internal.kind.EccUnmixed;
@@ -34,6 +37,7 @@ import slotledger.rules.internal.kind.OneBuffering;
 import slotledger.rules.internal.kind.OneGeneration;
 import slotledger.rules.internal.kind.OneVoltage;
 import slotledger.rules.internal.kind.VoltageFits;
+import slotledger.rules.internal.limits.Addressable;
 import slotledger.rules.internal.limits.LargestModule;
 import slotledger.rules.internal.limits.LargestTotal;
 import slotledger.rules.internal.limits.ProcessorTotal;
@@ -55,6 +59,7 @@ import slotledger.rules.internal.sdr.BusGrade;
 import slotledger.rules.internal.sdr.RegisteredWhereSaid;
 import slotledger.rules.internal.sdr.SdrChips;
 import slotledger.rules.internal.server.ChannelsAlike;
+import slotledger.rules.internal.server.RedundancyHolds;
 import slotledger.rules.internal.slots.AbsentProcessor;
 import slotledger.rules.internal.slots.DeadConnector;
 import slotledger.rules.internal.slots.SlotDescribed;
@@ -67,7 +72,7 @@ import slotledger.rules.spi.MemoryRule;
 public final class StandardRuleList {
 
     /** How many there are; the service of all rules waits for so many. */
-    public static final int COUNT = 60;
+    public static final int COUNT = 65;
 
     private StandardRuleList() {
     }
@@ -90,13 +95,16 @@ public final class StandardRuleList {
                 new AlikeInChannel(),
                 new OneCapacity(),
                 new OneChipWidth(),
+                new BanksFilled(),
                 new ChannelsEqual(),
+                new EmptySockets(),
                 new FillOrderHolds(),
                 new FillTableHolds(),
                 new FirstOfChannelFirst(),
                 new LargestFirst(),
                 new MatchedSets(),
                 new ProcessorsEqual(),
+                new RanksFirst(),
                 new BufferingFits(),
                 new EccFits(),
                 new EccUnmixed(),
@@ -107,6 +115,7 @@ public final class StandardRuleList {
                 new OneGeneration(),
                 new OneVoltage(),
                 new VoltageFits(),
+                new Addressable(),
                 new LargestModule(),
                 new LargestTotal(),
                 new ProcessorTotal(),
@@ -128,6 +137,7 @@ public final class StandardRuleList {
                 new RimmHeat(),
                 new SocketsFilled(),
                 new ChannelsAlike(),
+                new RedundancyHolds(),
                 new AbsentProcessor(),
                 new DeadConnector(),
                 new SlotDescribed(),
