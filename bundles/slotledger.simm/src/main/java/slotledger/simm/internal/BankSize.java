@@ -115,8 +115,8 @@ public final class BankSize extends SimmRule {
                 ? "Neither the banks nor the width of the bus are known."
                 : plan.size() == 0
                         ? "The sockets take modules of different widths, and no document says which make a bank."
-                        : "The bus of %d bits asks for %s a bank, but no document says which sockets make one.".formatted(
-                                board.banks().busBits().getAsInt(), modules(plan.size()));
+                        : "The bus of %d bits asks for %s a bank, but no document says which sockets make one."
+                                .formatted(board.banks().busBits().getAsInt(), modules(plan.size()));
         return Statement.of(sentence).missing(MissingFact.BOARD_FACT).by(board.sourceOf(BoardFact.BANKS));
     }
 
