@@ -10,7 +10,7 @@ import slotledger.rules.fixture.Judged;
 import slotledger.rules.fixture.MemoryRuleContract;
 import slotledger.rules.spi.MemoryRule;
 
-/** Outside check: the Macintosh II text, "completely filled with 4 SIMMs of the same size, or left completely empty". */
+/** Outside check: the Macintosh II text, "completely filled with 4 SIMMs of the same size, or left ... empty". */
 class BanksWholeTest extends MemoryRuleContract {
 
     private static final MemoryRule RULE = new BanksWhole();
