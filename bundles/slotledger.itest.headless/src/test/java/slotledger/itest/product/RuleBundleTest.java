@@ -79,7 +79,7 @@ class RuleBundleTest {
 
     private String explain(String tag) throws IOException, InterruptedException {
         Run run = product.run("explain", PROJECT, "--machine", tag);
-        assertEquals(0, run.exitCode(), run.err());
+        assertTrue(run.exitCode() <= 1, () -> "it tells what is wrong, and nothing worse: " + run.err());
         return run.out();
     }
 
