@@ -13,7 +13,6 @@ import java.util.function.Function;
 import org.junit.jupiter.api.Test;
 import slotledger.model.board.Board;
 import slotledger.model.machine.SlotContent;
-
 import slotledger.model.module.Filler;
 import slotledger.model.module.Form;
 import slotledger.model.module.Generation;
