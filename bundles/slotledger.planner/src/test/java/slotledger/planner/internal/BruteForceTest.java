@@ -122,7 +122,8 @@ class BruteForceTest {
     /** Two or three machines with RIMM sockets, of which none may be empty, and hardly enough to fill them. */
     private static PlanRequest fleetWithFewContinuityModules(Random random) {
         Fixtures made = new Fixtures();
-        List<Board> boards = List.of(Worlds.RDRAM.board("pairs", random), Worlds.RDRAM_ONE_CHANNEL.board("row", random));
+        List<Board> boards = List.of(
+                Worlds.RDRAM.board("pairs", random), Worlds.RDRAM_ONE_CHANNEL.board("row", random));
         boards.forEach(made::add);
         Piece filler = Filler.CONTINUITY_184;
         List<Piece> pieces = random.nextBoolean()
