@@ -20,27 +20,35 @@ import slotledger.rules.spi.Situation;
 /**
  * What follows of a module from what is known of it.
  *
- * <p>Chip arithmetic: a rank is 64 data bits wide, so it has 64 / chip width chips (without those for check bits), and
- * capacity = chip size x chips a rank x ranks (JESD21-C, module specifications; check bits don't count).
+ * <p>Chip arithmetic: a rank is as wide as the data bits of its family, mostly 64, so it has 64 / chip width chips
+ * (without those for check bits), and capacity = chip size x chips a rank x ranks x dies of a stack (JESD21-C, module
+ * specifications; check bits don't count).
  */
 public final class ModuleFacts {
 
-    private static final int DATA_BITS = 64;
+    private static final int USUAL_BITS = 64;
     private static final int KIB_PER_MBIT = 128;
+    private static final Optional<Buffering> UNBUFFERED = Optional.of(Buffering.UNBUFFERED);
+    private static final ChipSize ONE_MEBIBIT = ChipSize.ofMbit(1);
+    private static final ChipWidth[] WIDTHS = {ChipWidth.X4, ChipWidth.X8, ChipWidth.X16};
     private static final Set<Voltage> V1_35 = Set.of(Voltage.ofMillivolts(1350));
     private static final Set<Voltage> V1_35_OR_V1_5 = Set.of(Voltage.ofMillivolts(1350), Voltage.ofMillivolts(1500));
 
     private ModuleFacts() {
     }
 
-    /** Known, or known from what can't be otherwise: registers come with check bits, and SO-DIMMs have no register. */
+    /**
+     * Known, or known from what can't be otherwise: registers come with check bits, and only DIMMs and Mini-DIMMs have
+     * a register (72-bit registered SO-DIMMs are so rare that they are labelled as such).
+     */
     public static Optional<Buffering> buffering(ModuleKind kind) {
         if (kind.buffering().isPresent()) {
             return kind.buffering();
         }
-        boolean plain = kind.errorCheck().filter(check -> check == ErrorCheck.NONE).isPresent();
-        boolean small = kind.form().filter(form -> form == Form.SO_DIMM || form == Form.MICRO_DIMM).isPresent();
-        return plain || small ? Optional.of(Buffering.UNBUFFERED) : Optional.empty();
+        boolean plain = kind.errorCheck().isPresent() && kind.errorCheck().get() == ErrorCheck.NONE;
+        boolean small = kind.form().isPresent() && kind.form().get() != Form.DIMM
+                && kind.form().get() != Form.MINI_DIMM;
+        return plain || small ? UNBUFFERED : Optional.empty();
     }
 
     /** Whether the module carries check bits; known, or known because it is registered. Empty means unknown. */
@@ -87,41 +95,66 @@ public final class ModuleFacts {
         return false;
     }
 
+    /** Data bits of a rank: those of the family of the module, 64 where it is not known. */
+    public static int dataBits(ModuleKind kind) {
+        return kind.generation().isEmpty() || kind.form().isEmpty()
+                ? USUAL_BITS
+                : Families.dataBits(kind.generation().get(), kind.form().get()).orElse(USUAL_BITS);
+    }
+
     /**
-     * Data bits of one memory channel the module is on: a 232-pin RIMM and a 128-bit CAMM2 carry two of them. A SIMM
-     * is part of a bank, so its own bits are meant.
+     * Data bits of one memory channel the module is on: a 232-pin RIMM and a CAMM2 carry two of them. A SIMM is part
+     * of a bank, so its own bits are meant.
      */
     public static int channelBits(ModuleKind kind) {
-        Form form = kind.form().orElse(Form.DIMM);
-        return switch (form) {
-            case SIMM_30 -> 8;
-            case RIMM_184, RIMM_232 -> 16;
-            case SIMM_72, DIMM_100, SO_DIMM_72 -> 32;
-            case DIMM, SO_DIMM, MICRO_DIMM, MINI_DIMM, CAMM2, LPCAMM2, SOLDERED -> DATA_BITS;
+        return kind.generation().isEmpty() || kind.form().isEmpty()
+                ? USUAL_BITS
+                : Families.channelBits(kind.generation().get(), kind.form().get()).orElse(USUAL_BITS);
+    }
+
+    /** Chips a rank of 64 data bits, without those for check bits. */
+    public static int chipsPerRank(ChipWidth width) {
+        return chips(USUAL_BITS, width);
+    }
+
+    /** Chips a rank of a module of this kind, without those for check bits. */
+    public static int chipsPerRank(ModuleKind kind, ChipWidth width) {
+        return chips(dataBits(kind), width);
+    }
+
+    private static int chips(int dataBits, ChipWidth width) {
+        return Math.max(1, dataBits / dataBits(width));
+    }
+
+    /** Data bits of a chip: of 9 or 18 bits one or two are check bits. */
+    private static int dataBits(ChipWidth width) {
+        return switch (width) {
+            case X9 -> 8;
+            case X18 -> 16;
+            case X1, X4, X8, X16, X32 -> width.bits();
         };
     }
 
-    /** Chips a rank without those for check bits. */
-    public static int chipsPerRank(ChipWidth width) {
-        return width.bits() > DATA_BITS ? 1 : DATA_BITS / width.bits();
-    }
-
-    /** What chips, ranks and width make, in KiB. */
+    /** What chips, ranks and width make on 64 data bits, in KiB. */
     public static long product(int ranks, ChipWidth width, ChipSize size) {
         return (long) ranks * chipsPerRank(width) * size.mebibits() * KIB_PER_MBIT;
     }
 
+    /** What chips, ranks and width make on a module of this kind, in KiB; stacks counted where they are known. */
+    public static long product(ModuleKind kind, int ranks, ChipWidth width, ChipSize size) {
+        return (long) ranks * chipsPerRank(kind, width) * kind.stack().orElse(1) * size.mebibits() * KIB_PER_MBIT;
+    }
+
     /** Known, or derived from ranks and width where that is sure. */
     public static Optional<ChipSize> chipSize(ModuleKind kind) {
-        if (kind.chipSize().isPresent() || kind.ranks().isEmpty() || kind.chipWidth().isEmpty() || mayBeStacked(kind)) {
-            return kind.chipSize();
-        }
-        return chipSize(kind, kind.ranks().getAsInt(), kind.chipWidth().get());
+        return kind.chipSize().isPresent() || kind.ranks().isEmpty() || kind.chipWidth().isEmpty() || isOpen(kind)
+                ? kind.chipSize()
+                : chipSize(kind, kind.ranks().getAsInt(), kind.chipWidth().get());
     }
 
     /** The chip size that such ranks and width would need; empty where it is no whole number of mebibits. */
     public static Optional<ChipSize> chipSize(ModuleKind kind, int ranks, ChipWidth width) {
-        long one = (long) ranks * chipsPerRank(width) * KIB_PER_MBIT;
+        long one = product(kind, ranks, width, ONE_MEBIBIT);
         long mebibits = kind.capacity().kibibytes() / one;
         return kind.capacity().kibibytes() % one == 0 && mebibits > 0 && mebibits <= Integer.MAX_VALUE
                 ? Optional.of(ChipSize.ofMbit((int) mebibits))
@@ -130,10 +163,10 @@ public final class ModuleFacts {
 
     /** Known, or derived from chip size and width where that is sure. */
     public static OptionalInt ranks(ModuleKind kind) {
-        if (kind.ranks().isPresent() || kind.chipSize().isEmpty() || kind.chipWidth().isEmpty() || mayBeStacked(kind)) {
+        if (kind.ranks().isPresent() || kind.chipSize().isEmpty() || kind.chipWidth().isEmpty() || isOpen(kind)) {
             return kind.ranks();
         }
-        long rank = product(1, kind.chipWidth().get(), kind.chipSize().get());
+        long rank = product(kind, 1, kind.chipWidth().get(), kind.chipSize().get());
         long ranks = kind.capacity().kibibytes() / rank;
         return kind.capacity().kibibytes() % rank == 0 && ranks >= 1 && ranks <= mostRanks(kind)
                 ? OptionalInt.of((int) ranks)
@@ -142,19 +175,40 @@ public final class ModuleFacts {
 
     /** Known, or derived from ranks and chip size where that is sure. */
     public static Optional<ChipWidth> chipWidth(ModuleKind kind) {
-        if (kind.chipWidth().isPresent() || kind.ranks().isEmpty() || kind.chipSize().isEmpty() || mayBeStacked(kind)) {
+        if (kind.chipWidth().isPresent() || kind.ranks().isEmpty() || kind.chipSize().isEmpty() || isOpen(kind)) {
             return kind.chipWidth();
         }
-        for (ChipWidth width : new ChipWidth[] {ChipWidth.X4, ChipWidth.X8, ChipWidth.X16}) {
-            if (product(kind.ranks().getAsInt(), width, kind.chipSize().get()) == kind.capacity().kibibytes()) {
+        for (ChipWidth width : WIDTHS) {
+            if (product(kind, kind.ranks().getAsInt(), width, kind.chipSize().get()) == kind.capacity().kibibytes()) {
                 return Optional.of(width);
             }
         }
         return Optional.empty();
     }
 
-    /** Chips with several dies give registered DDR4 and DDR5 modules more than ranks and width say. */
+    /** Whether ranks, width and chip size don't tell each other. */
+    private static boolean isOpen(ModuleKind kind) {
+        return mayBeStacked(kind) || !hasRanksOfChips(kind);
+    }
+
+    /**
+     * Whether the module consists of ranks of chips alike: a RIMM's chips are addressed alone, and a CAMM2 has one
+     * channel or two.
+     */
+    public static boolean hasRanksOfChips(ModuleKind kind) {
+        Form form = kind.form().orElse(Form.DIMM);
+        return form != Form.CAMM2 && form != Form.LPCAMM2
+                && (kind.generation().isEmpty() || kind.generation().get() != Generation.RDRAM);
+    }
+
+    /**
+     * Whether it is open how many dies a chip has: chips with several give registered DDR4 and DDR5 modules more than
+     * ranks and width say.
+     */
     public static boolean mayBeStacked(ModuleKind kind) {
+        if (kind.stack().isPresent()) {
+            return false;
+        }
         boolean late = kind.generation().filter(each -> each.compareTo(Generation.DDR4) < 0).isEmpty();
         boolean plain = buffering(kind).filter(each -> each == Buffering.UNBUFFERED).isPresent();
         return late && !plain;

@@ -28,7 +28,7 @@ public final class ChipsAddUp extends ModuleRule {
                         + "each other does not exist.",
                 Source.document(
                         "JEDEC JESD21-C, section 4.20",
-                        "a rank is 64 data bits wide; checked against five makers' tables"),
+                        "a rank of a DIMM is 64 data bits wide; checked against five makers' tables"),
                 "Read label and part number again: one of capacity, ranks, chip width and chip size is noted "
                         + "wrongly.",
                 "Correct the figures, or ask the supplier; do not order by them.",
@@ -39,10 +39,12 @@ public final class ChipsAddUp extends ModuleRule {
     @Override
     protected Optional<Weight> weigh(Placed module) {
         ModuleKind kind = module.kind();
-        if (kind.ranks().isEmpty() || kind.chipWidth().isEmpty() || kind.chipSize().isEmpty()) {
+        if (kind.ranks().isEmpty() || kind.chipWidth().isEmpty() || kind.chipSize().isEmpty()
+                || !ModuleFacts.hasRanksOfChips(kind)) {
             return SILENT;
         }
-        long product = ModuleFacts.product(kind.ranks().getAsInt(), kind.chipWidth().get(), kind.chipSize().get());
+        long product =
+                ModuleFacts.product(kind, kind.ranks().getAsInt(), kind.chipWidth().get(), kind.chipSize().get());
         long capacity = kind.capacity().kibibytes();
         if (product == capacity) {
             return PASSES;
@@ -54,11 +56,14 @@ public final class ChipsAddUp extends ModuleRule {
     protected Statement explain(Placed module, Weight weight, Situation situation) {
         ModuleKind kind = module.kind();
         int ranks = kind.ranks().orElseThrow();
-        int chips = ModuleFacts.chipsPerRank(kind.chipWidth().orElseThrow());
+        int chips = ModuleFacts.chipsPerRank(kind, kind.chipWidth().orElseThrow());
         Capacity product = Capacity.ofKiB(
-                ModuleFacts.product(ranks, kind.chipWidth().orElseThrow(), kind.chipSize().orElseThrow()));
-        return Statement.of("%s can't exist: %d x %d chips (%s) of %s make %s, not %s.".formatted(module, ranks, chips,
-                        kind.chipWidth().orElseThrow().text(), kind.chipSize().orElseThrow(), product, kind.capacity()))
+                ModuleFacts.product(kind, ranks, kind.chipWidth().orElseThrow(), kind.chipSize().orElseThrow()));
+        String dies = kind.stack().isEmpty() || kind.stack().getAsInt() == 1 ? ""
+                : kind.stack().getAsInt() + " dies of ";
+        return Statement.of("%s can't exist: %d x %d chips (%s) of %s%s make %s, not %s.".formatted(module, ranks,
+                        chips, kind.chipWidth().orElseThrow().text(), dies, kind.chipSize().orElseThrow(), product,
+                        kind.capacity()))
                 .in(module)
                 .by(Source.of(Ground.COMPUTED));
     }
