@@ -31,6 +31,12 @@ public interface FleetDesk {
     /** How a machine of the survey runs as it is. */
     Operation operate(Survey survey, Machine machine);
 
+    /**
+     * What a machine of the survey, as it is, lacks of its role's target, by the measure of the plan; one phrase each.
+     * Empty where it meets the target or has none.
+     */
+    List<String> shortfalls(Survey survey, Machine machine);
+
     /** Plans the fleet, and checks every machine of the plan with the rules again. */
     Plan plan(Survey survey, Progress progress) throws DeskException;
 

@@ -1,6 +1,8 @@
 package slotledger.rules;
 
 import java.util.List;
+import slotledger.model.board.Takes;
+import slotledger.model.module.Piece;
 import slotledger.model.verdict.Arithmetic;
 import slotledger.model.verdict.Operation;
 import slotledger.model.verdict.Verdict;
@@ -23,6 +25,24 @@ public interface MemoryRules {
 
     /** What a person can read about each rule, by id; empty where there is nothing to read. */
     default List<RulePage> pages() {
+        return List.of();
+    }
+
+    /** All things that are easily taken for each other, in the order of the file they are read from. */
+    default List<LookAlike> lookAlikes() {
+        return List.of();
+    }
+
+    /** Why the two are easily taken for each other, turned so that "one" is the first; only where that is sure. */
+    default List<LookAlike> lookAlikes(Piece one, Piece other) {
+        return List.of();
+    }
+
+    /**
+     * What the piece surely is and may be taken for, where a slot may take the other; turned so that "one" is the piece
+     * and "other" what the slot takes. Whether the piece is wrong there is for a rule to say.
+     */
+    default List<LookAlike> wrongFor(Piece piece, Takes takes) {
         return List.of();
     }
 }

@@ -50,6 +50,7 @@ import slotledger.model.verdict.Verdict;
 import slotledger.planner.FleetPlanner;
 import slotledger.planner.PlanRequest;
 import slotledger.planner.PlannerException;
+import slotledger.planner.Targets;
 import slotledger.rules.MemoryRules;
 import slotledger.rules.Setup;
 
@@ -74,7 +75,7 @@ public final class DefaultFleetDesk implements FleetDesk {
             @Reference PlanFiles files,
             @Reference(policyOption = ReferencePolicyOption.GREEDY) List<PlanExporter> exporters) {
         this.intake = intake;
-        this.surveyor = new Surveyor(intake, catalogs, resolver);
+        this.surveyor = new Surveyor(intake, catalogs, resolver, rules);
         this.rules = rules;
         this.planner = planner;
         this.files = files;
@@ -101,6 +102,14 @@ public final class DefaultFleetDesk implements FleetDesk {
     @Override
     public Operation operate(Survey survey, Machine machine) {
         return rules.operate(Setup.of(survey.fleet(), machine));
+    }
+
+    @Override
+    public List<String> shortfalls(Survey survey, Machine machine) {
+        Setup setup = Setup.of(survey.fleet(), machine);
+        return survey.policy().flatMap(policy -> policy.target(machine.role()))
+                .map(target -> Targets.shortfalls(target, setup, rules.operate(setup)))
+                .orElse(List.of());
     }
 
     @Override

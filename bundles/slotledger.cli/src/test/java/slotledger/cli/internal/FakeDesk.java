@@ -106,6 +106,11 @@ final class FakeDesk implements FleetDesk {
     }
 
     @Override
+    public List<String> shortfalls(Survey survey, Machine machine) {
+        throw new AssertionError("not asked here");
+    }
+
+    @Override
     public ModuleKind moduleKind(Survey survey, String text) {
         calls.add("module " + text);
         return ModuleKind.ofCapacity(Capacity.ofGiB(8));

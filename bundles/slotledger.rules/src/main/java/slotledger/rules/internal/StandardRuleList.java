@@ -13,10 +13,19 @@ import slotledger.rules.internal.ddr2.FullyBuffered;
 import slotledger.rules.internal.ddr3.Ddr3Chips;
 import slotledger.rules.internal.ddr3.LowVoltageUnsaid;
 import slotledger.rules.internal.ddr3.ThirdBesideQuadRank;
+import slotledger.rules.internal.ddr4.EightLogicalRanks;
+import slotledger.rules.internal.ddr4.MixedChipWidths;
+import slotledger.rules.internal.ddr4.OneDdr4Stacking;
 import slotledger.rules.internal.ddr4.TwoCapacities;
 import slotledger.rules.internal.ddr5.AlikeInChannel;
+import slotledger.rules.internal.ddr5.KeyedSocket;
+import slotledger.rules.internal.ddr5.NewChipSize;
 import slotledger.rules.internal.ddr5.OneCapacity;
+import slotledger.rules.internal.ddr5.OneCheckWidth;
+import slotledger.rules.internal.ddr5.OneChipSize;
 import slotledger.rules.internal.ddr5.OneChipWidth;
+import slotledger.rules.internal.ddr5.OneDdr5Stacking;
+import slotledger.rules.internal.ddr5.OneRankCount;
 import slotledger.rules.internal.fill.BanksFilled;
 import slotledger.rules.internal.fill.ChannelsEqual;
 import slotledger.rules.internal.fill.EmptySockets;
@@ -43,6 +52,9 @@ import slotledger.rules.internal.limits.LargestTotal;
 import slotledger.rules.internal.limits.ProcessorTotal;
 import slotledger.rules.internal.limits.SmallestModule;
 import slotledger.rules.internal.limits.SystemUses;
+import slotledger.rules.internal.lowpower.CammMounting;
+import slotledger.rules.internal.lowpower.CammSite;
+import slotledger.rules.internal.lowpower.SolderedChannel;
 import slotledger.rules.internal.lowpower.SolderedOrLpcamm;
 import slotledger.rules.internal.rate.MixedLatencies;
 import slotledger.rules.internal.rate.MixedRates;
@@ -59,7 +71,10 @@ import slotledger.rules.internal.sdr.BusGrade;
 import slotledger.rules.internal.sdr.RegisteredWhereSaid;
 import slotledger.rules.internal.sdr.SdrChips;
 import slotledger.rules.internal.server.ChannelsAlike;
+import slotledger.rules.internal.server.LogicalRanksFit;
+import slotledger.rules.internal.server.ProcessorsAlike;
 import slotledger.rules.internal.server.RedundancyHolds;
+import slotledger.rules.internal.server.StackHeightFits;
 import slotledger.rules.internal.slots.AbsentProcessor;
 import slotledger.rules.internal.slots.DeadConnector;
 import slotledger.rules.internal.slots.SlotDescribed;
@@ -72,7 +87,7 @@ import slotledger.rules.spi.MemoryRule;
 public final class StandardRuleList {
 
     /** How many there are; the service of all rules waits for so many. */
-    public static final int COUNT = 65;
+    public static final int COUNT = 80;
 
     private StandardRuleList() {
     }
@@ -92,9 +107,18 @@ public final class StandardRuleList {
                 new LowVoltageUnsaid(),
                 new ThirdBesideQuadRank(),
                 new TwoCapacities(),
+                new OneDdr4Stacking(),
+                new MixedChipWidths(),
+                new EightLogicalRanks(),
                 new AlikeInChannel(),
                 new OneCapacity(),
                 new OneChipWidth(),
+                new OneDdr5Stacking(),
+                new OneChipSize(),
+                new OneCheckWidth(),
+                new OneRankCount(),
+                new KeyedSocket(),
+                new NewChipSize(),
                 new BanksFilled(),
                 new ChannelsEqual(),
                 new EmptySockets(),
@@ -122,6 +146,9 @@ public final class StandardRuleList {
                 new SmallestModule(),
                 new SystemUses(),
                 new SolderedOrLpcamm(),
+                new CammMounting(),
+                new CammSite(),
+                new SolderedChannel(),
                 new MixedLatencies(),
                 new MixedRates(),
                 new BusGrade(),
@@ -137,6 +164,9 @@ public final class StandardRuleList {
                 new RimmHeat(),
                 new SocketsFilled(),
                 new ChannelsAlike(),
+                new StackHeightFits(),
+                new LogicalRanksFit(),
+                new ProcessorsAlike(),
                 new RedundancyHolds(),
                 new AbsentProcessor(),
                 new DeadConnector(),
