@@ -75,10 +75,11 @@ final class RuleBoards {
     static ModuleKind module(Board board, int gibibytes, int ranks) {
         Takes takes = board.takes().get(0);
         boolean registered = takes.bufferings().contains(Buffering.REGISTERED);
+        int chips = ranks * (registered ? 16 : 8);
         return ModuleKind.of(Generation.DDR4, takes.forms().iterator().next(), Capacity.ofGiB(gibibytes))
                 .withRanks(ranks)
                 .with(registered ? ChipWidth.X4 : ChipWidth.X8)
-                .with(ChipSize.ofGbit(8))
+                .with(ChipSize.ofGbit(gibibytes * 8 / chips))
                 .with(registered ? ErrorCheck.ECC : ErrorCheck.NONE)
                 .with(registered ? Buffering.REGISTERED : Buffering.UNBUFFERED)
                 .with(Rate.of(2666))
