@@ -20,17 +20,16 @@ import slotledger.rules.spi.Situation;
 /**
  * What follows of a module from what is known of it.
  *
- * <p>Chip arithmetic: a rank is as wide as the data bits of its family, mostly 64, so it has 64 / chip width chips
- * (without those for check bits), and capacity = chip size x chips a rank x ranks x dies of a stack (JESD21-C, module
- * specifications; check bits don't count).
+ * <p>Chip arithmetic: a rank is 64 data bits wide, so it has 64 / chip width chips (without those for check bits), and
+ * capacity = chip size x chips a rank x ranks (JESD21-C, module specifications; check bits don't count). SIMMs and
+ * 100-pin DIMMs have ranks of 8 or 32 data bits.
  */
 public final class ModuleFacts {
 
-    private static final int USUAL_BITS = 64;
+    private static final int DATA_BITS = 64;
     private static final int KIB_PER_MBIT = 128;
-    private static final Optional<Buffering> UNBUFFERED = Optional.of(Buffering.UNBUFFERED);
-    private static final ChipSize ONE_MEBIBIT = ChipSize.ofMbit(1);
     private static final ChipWidth[] WIDTHS = {ChipWidth.X4, ChipWidth.X8, ChipWidth.X16};
+    private static final Optional<Buffering> UNBUFFERED = Optional.of(Buffering.UNBUFFERED);
     private static final Set<Voltage> V1_35 = Set.of(Voltage.ofMillivolts(1350));
     private static final Set<Voltage> V1_35_OR_V1_5 = Set.of(Voltage.ofMillivolts(1350), Voltage.ofMillivolts(1500));
 
@@ -39,7 +38,7 @@ public final class ModuleFacts {
 
     /**
      * Known, or known from what can't be otherwise: registers come with check bits, and only DIMMs and Mini-DIMMs have
-     * a register (72-bit registered SO-DIMMs are so rare that they are labelled as such).
+     * a register (registered SO-DIMMs are so rare that they are labelled as such).
      */
     public static Optional<Buffering> buffering(ModuleKind kind) {
         if (kind.buffering().isPresent()) {
@@ -95,35 +94,39 @@ public final class ModuleFacts {
         return false;
     }
 
-    /** Data bits of a rank: those of the family of the module, 64 where it is not known. */
-    public static int dataBits(ModuleKind kind) {
-        return kind.generation().isEmpty() || kind.form().isEmpty()
-                ? USUAL_BITS
-                : Families.dataBits(kind.generation().get(), kind.form().get()).orElse(USUAL_BITS);
+    /**
+     * Data bits of one memory channel the module is on: a 232-pin RIMM and a 128-bit CAMM2 carry two of them. A SIMM
+     * is part of a bank, so its own bits are meant.
+     */
+    public static int channelBits(ModuleKind kind) {
+        Form form = kind.form().orElse(Form.DIMM);
+        return switch (form) {
+            case SIMM_30 -> 8;
+            case RIMM_184, RIMM_232 -> 16;
+            case SIMM_72, DIMM_100, SO_DIMM_72 -> 32;
+            case DIMM, SO_DIMM, MICRO_DIMM, MINI_DIMM, CAMM2, LPCAMM2, SOLDERED -> DATA_BITS;
+        };
     }
 
     /**
-     * Data bits of one memory channel the module is on: a 232-pin RIMM and a CAMM2 carry two of them. A SIMM is part
-     * of a bank, so its own bits are meant.
+     * Data bits of a rank of the module; 0 where the form doesn't fix them: a CAMM2 has 64 or 128, and the chips of a
+     * RIMM are addressed alone.
      */
-    public static int channelBits(ModuleKind kind) {
-        return kind.generation().isEmpty() || kind.form().isEmpty()
-                ? USUAL_BITS
-                : Families.channelBits(kind.generation().get(), kind.form().get()).orElse(USUAL_BITS);
+    public static int rankBits(ModuleKind kind) {
+        Form form = kind.form().orElse(Form.DIMM);
+        return switch (form) {
+            case RIMM_184, RIMM_232, CAMM2, LPCAMM2, SOLDERED -> 0;
+            case SIMM_30, SIMM_72, DIMM, DIMM_100, SO_DIMM, SO_DIMM_72, MICRO_DIMM, MINI_DIMM -> channelBits(kind);
+        };
     }
 
-    /** Chips a rank of 64 data bits, without those for check bits. */
+    /** Chips a rank of a 64-bit module without those for check bits. */
     public static int chipsPerRank(ChipWidth width) {
-        return chips(USUAL_BITS, width);
+        return chips(DATA_BITS, width);
     }
 
-    /** Chips a rank of a module of this kind, without those for check bits. */
-    public static int chipsPerRank(ModuleKind kind, ChipWidth width) {
-        return chips(dataBits(kind), width);
-    }
-
-    private static int chips(int dataBits, ChipWidth width) {
-        return Math.max(1, dataBits / dataBits(width));
+    private static int chips(int bits, ChipWidth width) {
+        return Math.max(1, bits / dataBits(width));
     }
 
     /** Data bits of a chip: of 9 or 18 bits one or two are check bits. */
@@ -135,26 +138,32 @@ public final class ModuleFacts {
         };
     }
 
-    /** What chips, ranks and width make on 64 data bits, in KiB. */
+    /** What chips, ranks and width make of such a module, in KiB; 0 where its form doesn't fix the bits of a rank. */
+    public static long product(ModuleKind kind, int ranks, ChipWidth width, ChipSize size) {
+        int bits = rankBits(kind);
+        return bits == 0 ? 0 : (long) ranks * chips(bits, width) * size.mebibits() * KIB_PER_MBIT;
+    }
+
+    /** What chips, ranks and width make of a 64-bit module, in KiB. */
     public static long product(int ranks, ChipWidth width, ChipSize size) {
         return (long) ranks * chipsPerRank(width) * size.mebibits() * KIB_PER_MBIT;
     }
 
-    /** What chips, ranks and width make on a module of this kind, in KiB; stacks counted where they are known. */
-    public static long product(ModuleKind kind, int ranks, ChipWidth width, ChipSize size) {
-        return (long) ranks * chipsPerRank(kind, width) * kind.stack().orElse(1) * size.mebibits() * KIB_PER_MBIT;
-    }
-
     /** Known, or derived from ranks and width where that is sure. */
     public static Optional<ChipSize> chipSize(ModuleKind kind) {
-        return kind.chipSize().isPresent() || kind.ranks().isEmpty() || kind.chipWidth().isEmpty() || isOpen(kind)
-                ? kind.chipSize()
-                : chipSize(kind, kind.ranks().getAsInt(), kind.chipWidth().get());
+        if (kind.chipSize().isPresent() || kind.ranks().isEmpty() || kind.chipWidth().isEmpty() || mayBeStacked(kind)) {
+            return kind.chipSize();
+        }
+        return chipSize(kind, kind.ranks().getAsInt(), kind.chipWidth().get());
     }
 
     /** The chip size that such ranks and width would need; empty where it is no whole number of mebibits. */
     public static Optional<ChipSize> chipSize(ModuleKind kind, int ranks, ChipWidth width) {
-        long one = product(kind, ranks, width, ONE_MEBIBIT);
+        int bits = rankBits(kind);
+        if (bits == 0) {
+            return Optional.empty();
+        }
+        long one = (long) ranks * chips(bits, width) * kind.stack().orElse(1) * KIB_PER_MBIT;
         long mebibits = kind.capacity().kibibytes() / one;
         return kind.capacity().kibibytes() % one == 0 && mebibits > 0 && mebibits <= Integer.MAX_VALUE
                 ? Optional.of(ChipSize.ofMbit((int) mebibits))
@@ -163,10 +172,14 @@ public final class ModuleFacts {
 
     /** Known, or derived from chip size and width where that is sure. */
     public static OptionalInt ranks(ModuleKind kind) {
-        if (kind.ranks().isPresent() || kind.chipSize().isEmpty() || kind.chipWidth().isEmpty() || isOpen(kind)) {
+        if (kind.ranks().isPresent() || kind.chipSize().isEmpty() || kind.chipWidth().isEmpty() || mayBeStacked(kind)) {
             return kind.ranks();
         }
         long rank = product(kind, 1, kind.chipWidth().get(), kind.chipSize().get());
+        if (rank == 0) {
+            return OptionalInt.empty();
+        }
+        rank *= kind.stack().orElse(1);
         long ranks = kind.capacity().kibibytes() / rank;
         return kind.capacity().kibibytes() % rank == 0 && ranks >= 1 && ranks <= mostRanks(kind)
                 ? OptionalInt.of((int) ranks)
@@ -175,30 +188,16 @@ public final class ModuleFacts {
 
     /** Known, or derived from ranks and chip size where that is sure. */
     public static Optional<ChipWidth> chipWidth(ModuleKind kind) {
-        if (kind.chipWidth().isPresent() || kind.ranks().isEmpty() || kind.chipSize().isEmpty() || isOpen(kind)) {
+        if (kind.chipWidth().isPresent() || kind.ranks().isEmpty() || kind.chipSize().isEmpty() || mayBeStacked(kind)) {
             return kind.chipWidth();
         }
         for (ChipWidth width : WIDTHS) {
-            if (product(kind, kind.ranks().getAsInt(), width, kind.chipSize().get()) == kind.capacity().kibibytes()) {
+            long product = product(kind, kind.ranks().getAsInt(), width, kind.chipSize().get());
+            if (product * kind.stack().orElse(1) == kind.capacity().kibibytes()) {
                 return Optional.of(width);
             }
         }
         return Optional.empty();
-    }
-
-    /** Whether ranks, width and chip size don't tell each other. */
-    private static boolean isOpen(ModuleKind kind) {
-        return mayBeStacked(kind) || !hasRanksOfChips(kind);
-    }
-
-    /**
-     * Whether the module consists of ranks of chips alike: a RIMM's chips are addressed alone, and a CAMM2 has one
-     * channel or two.
-     */
-    public static boolean hasRanksOfChips(ModuleKind kind) {
-        Form form = kind.form().orElse(Form.DIMM);
-        return form != Form.CAMM2 && form != Form.LPCAMM2
-                && (kind.generation().isEmpty() || kind.generation().get() != Generation.RDRAM);
     }
 
     /**
