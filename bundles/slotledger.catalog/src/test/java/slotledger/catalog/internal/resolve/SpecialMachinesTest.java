@@ -173,8 +173,8 @@ class SpecialMachinesTest {
     }
 
     /**
-     * The table of buses and SIMMs as an encyclopaedia's text on SIMM banks prints it, and CertiGuide A+ likewise: a bus
-     * of 16 bits wants 2 SIMMs of 30 pins, one of 32 bits 4 or 1 of 72 pins, one of 64 bits 8 or 2.
+     * The table of buses and SIMMs as an encyclopaedia's text on SIMM banks prints it, and CertiGuide A+ likewise: a
+     * bus of 16 bits wants 2 SIMMs of 30 pins, one of 32 bits 4 or 1 of 72 pins, one of 64 bits 8 or 2.
      */
     @ParameterizedTest
     @CsvSource({"30, 16, 2", "30, 32, 4", "30, 64, 8", "72, 32, 1", "72, 64, 2"})
