@@ -8,7 +8,6 @@ import slotledger.model.board.BoardFact;
 import slotledger.model.family.Families;
 import slotledger.model.module.Form;
 import slotledger.model.module.Generation;
-import slotledger.model.source.Ground;
 import slotledger.model.source.Source;
 import slotledger.model.verdict.MissingFact;
 import slotledger.model.verdict.Weight;
@@ -29,11 +28,13 @@ public final class GenerationFits extends ModuleRule {
         super(new RulePage(
                 "generation",
                 "A module works only in a slot of its own generation.",
-                new Source(Ground.DOCUMENT, "JEDEC JESD79, JESD79-2, JESD79-3, JESD79-4, JESD79-5",
-                        "one standard a generation; pin counts and notches from memory", Optional.empty()),
-                "Read the label: PC or DDR, PC2 or DDR2, PC3 or DDR3 (PC3L or DDR3L too), PC4 or DDR4, PC5 or DDR5. "
-                        + "Don't go by the number of pins: DDR2 and DDR3 DIMMs both have 240, DDR4 and DDR5 DIMMs both "
-                        + "288, DDR and DDR2 SO-DIMMs both 200.",
+                Source.document(
+                        "JEDEC JESD79, JESD79-2, JESD79-3, JESD79-4, JESD79-5",
+                        "one standard a generation from DDR on; pin counts and notches from memory"),
+                "Read the label: PC66 to PC133 is SDR, PC600 to PC1200 RDRAM, PC1600 to PC3200 DDR, then PC2, PC3 or "
+                        + "PC3L, PC4, PC5 for DDR2 to DDR5. Don't go by the number of pins: DDR2 and DDR3 DIMMs both "
+                        + "have 240, DDR4 and DDR5 DIMMs both 288, DDR DIMMs and RDRAM both 184, DDR and DDR2 "
+                        + "SO-DIMMs both 200. Hold the notch against the key of the slot.",
                 "Choose a module of the generation that the board takes. Never force a module past the notch.",
                 "A board takes DDR3 DIMMs. A DDR2 DIMM also has 240 pins, but its notch is after pin 64 and that of "
                         + "DDR3 after pin 48: it does not go in."));
