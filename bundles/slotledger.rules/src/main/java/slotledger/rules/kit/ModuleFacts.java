@@ -34,6 +34,14 @@ public final class ModuleFacts {
     private ModuleFacts() {
     }
 
+    /**
+     * Whether memory of this generation is read page by page, without a clock. FPM and EDO go into the same sockets,
+     * may stand for each other, and carry parity bits rather than ECC, so that their law has rules of its own.
+     */
+    public static boolean isPageMode(Generation generation) {
+        return generation == Generation.FPM || generation == Generation.EDO;
+    }
+
     /** Known, or known from what can't be otherwise: registers come with check bits, and SO-DIMMs have no register. */
     public static Optional<Buffering> buffering(ModuleKind kind) {
         if (kind.buffering().isPresent()) {

@@ -37,6 +37,9 @@ public final class EccFits extends ModuleRule {
 
     @Override
     protected Optional<Weight> weigh(Placed module) {
+        if (ModuleFacts.isPageMode(module.way().generation())) {
+            return SILENT;
+        }
         Optional<Boolean> checkBits = ModuleFacts.checkBits(module.kind());
         boolean unknown = checkBits.isEmpty();
         boolean has = checkBits.orElse(false);

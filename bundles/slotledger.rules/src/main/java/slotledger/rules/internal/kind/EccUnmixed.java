@@ -43,7 +43,7 @@ public final class EccUnmixed extends Rule {
         int without = 0;
         int unknown = 0;
         for (Placed module : situation.described()) {
-            if (module.way().ecc() != EccOutcome.USED) {
+            if (module.way().ecc() != EccOutcome.USED || ModuleFacts.isPageMode(module.way().generation())) {
                 continue;
             }
             Optional<Boolean> checkBits = ModuleFacts.checkBits(module.kind());

@@ -1,6 +1,5 @@
 package slotledger.rules.internal.kind;
 
-import java.util.Collections;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.osgi.service.component.annotations.Component;
@@ -12,6 +11,7 @@ import slotledger.model.source.Source;
 import slotledger.model.verdict.MissingFact;
 import slotledger.model.verdict.Weight;
 import slotledger.rules.RulePage;
+import slotledger.rules.kit.ModuleFacts;
 import slotledger.rules.kit.ModuleRule;
 import slotledger.rules.spi.MemoryRule;
 import slotledger.rules.spi.Placed;
@@ -42,6 +42,9 @@ public final class GenerationFits extends ModuleRule {
 
     @Override
     protected Optional<Weight> weigh(Placed module) {
+        if (ModuleFacts.isPageMode(module.way().generation())) {
+            return SILENT;
+        }
         Optional<Generation> generation = module.kind().generation();
         return generation.isEmpty() ? UNKNOWN : generation.get() == module.way().generation() ? PASSES : BLOCKS;
     }
@@ -69,11 +72,8 @@ public final class GenerationFits extends ModuleRule {
         Generation takes = module.way().generation();
         Optional<Form> form = module.kind().form();
         OptionalInt pins = form.isEmpty() ? OptionalInt.empty() : Families.pins(has, form.get());
-        if (pins.isEmpty() || !pins.equals(Families.pins(takes, form.get()))) {
-            return "";
-        }
-        boolean alike = !Collections.disjoint(Families.of(has, form.get()), Families.of(takes, form.get()));
-        return ": the same %d pins%s".formatted(pins.getAsInt(),
-                alike ? " and the same notch, so it goes in nevertheless" : ", but the notch is elsewhere");
+        return pins.isEmpty() || !pins.equals(Families.pins(takes, form.get()))
+                ? ""
+                : ": the same %d pins, but the notch is elsewhere".formatted(pins.getAsInt());
     }
 }

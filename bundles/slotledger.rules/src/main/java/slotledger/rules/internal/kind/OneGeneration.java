@@ -6,6 +6,7 @@ import slotledger.model.module.Generation;
 import slotledger.model.source.Source;
 import slotledger.model.verdict.Weight;
 import slotledger.rules.RulePage;
+import slotledger.rules.kit.ModuleFacts;
 import slotledger.rules.kit.Rule;
 import slotledger.rules.spi.Collector;
 import slotledger.rules.spi.MemoryRule;
@@ -43,7 +44,8 @@ public final class OneGeneration extends Rule {
         for (Placed module : situation.described()) {
             if (first == null) {
                 first = module;
-            } else if (module.way().generation() != first.way().generation()) {
+            } else if (module.way().generation() != first.way().generation()
+                    && !ModuleFacts.isPageMode(module.way().generation())) {
                 Generation one = first.way().generation();
                 Generation other = module.way().generation();
                 collector.report(Weight.BLOCKS, () -> Statement.of(
