@@ -79,7 +79,8 @@ final class LabelText {
         String word = "Mixed up";
         for (Mixup mixup : label.mixups()) {
             block(word, "easily taken for " + mixup.other());
-            below(mixup.happens().map(happens -> "Where that is wanted: " + happens).orElse("Where that is wanted, this one does no harm."));
+            below(mixup.happens().map(happens -> "Where that is wanted: " + happens)
+                    .orElse("Where that is wanted, this one does no harm."));
             below("By eye: " + mixup.byEye() + " On the label: " + mixup.byLabel());
             below("[" + mixup.source() + "]");
             word = "";
