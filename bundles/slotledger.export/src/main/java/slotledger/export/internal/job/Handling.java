@@ -20,8 +20,8 @@ enum Handling {
             "that all latches are closed"),
     /** SIMMs. */
     TILTED("SIMMs: hold them by their edges. Out: open the clips at both ends, tilt the module, then lift it. In: "
-            + "match the notch, set the module in at an angle, tilt it until the clips at both ends snap in by themselves. "
-            + "Never force it: old clips break.",
+            + "match the notch, set the module in at an angle, tilt it until the clips at both ends snap in by "
+            + "themselves. Never force it: old clips break.",
             "that the clips at both ends of each SIMM are closed"),
     /** CAMM2 and LPCAMM2. */
     SCREWED("CAMM2 modules: never touch the land grid, neither the module's nor the board's, and keep it free of dust. "
