@@ -76,7 +76,7 @@ public final class DefaultFleetDesk implements FleetDesk {
             @Reference PlanFiles files,
             @Reference(policyOption = ReferencePolicyOption.GREEDY) List<PlanExporter> exporters) {
         this.intake = intake;
-        this.surveyor = new Surveyor(intake, catalogs, resolver);
+        this.surveyor = new Surveyor(intake, catalogs, resolver, rules);
         this.rules = rules;
         this.planner = planner;
         this.files = files;
