@@ -20,7 +20,8 @@ import slotledger.model.verdict.Verdict;
 /** Says of a machine, and of a module in it, why yes and why no. */
 @Command(
         name = "explain",
-        description = "Show how a machine runs and why, by which rules and documents; and whether a module goes into it.",
+        description = "Show how a machine runs and why, by which rules and documents; and whether a module goes "
+                + "into it.",
         footerHeading = "%nExamples:%n",
         footer = {
             "  slotledger explain my-school --machine LAB-014",

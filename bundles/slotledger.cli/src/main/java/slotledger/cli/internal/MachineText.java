@@ -111,7 +111,8 @@ final class MachineText {
     /** "8 GB installed, all usable, dual channel at 2400 MT/s, peak 38.4 GB/s". */
     static String text(Operation runs) {
         return runs.installed() + " installed, "
-                + (runs.usable().equals(runs.installed()) ? "all" : runs.usable().toString()) + " usable, " + runs.mode()
+                + (runs.usable().equals(runs.installed()) ? "all" : runs.usable().toString()) + " usable, "
+                + runs.mode()
                 + runs.rate().map(rate -> " at " + rate + ", peak " + runs.peak()).orElse(", rate unknown")
                 + (runs.ecc() ? ", errors corrected" : "");
     }

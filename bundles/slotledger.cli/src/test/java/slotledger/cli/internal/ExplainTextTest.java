@@ -119,7 +119,8 @@ class ExplainTextTest {
                          - blocks   Its notch sits elsewhere.
                                     [look-alike; Manual, page 3]
                                     To do: Do it.
-                """, String.join("\n", VerdictText.objections(new Verdict(Weight.BLOCKS, RUNS, List.of(reason)))) + "\n");
+                """, String.join("\n",
+                VerdictText.objections(new Verdict(Weight.BLOCKS, RUNS, List.of(reason)))) + "\n");
     }
 
     @Test
