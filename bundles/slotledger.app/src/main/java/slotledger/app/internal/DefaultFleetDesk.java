@@ -18,7 +18,9 @@ import org.osgi.service.component.annotations.ReferencePolicyOption;
 import slotledger.app.DeskException;
 import slotledger.app.DeskException.Trouble;
 import slotledger.app.FleetDesk;
+import slotledger.app.Label;
 import slotledger.app.Project;
+import slotledger.app.RuleText;
 import slotledger.app.Survey;
 import slotledger.app.Trial;
 import slotledger.catalog.BoardFormat;
@@ -83,6 +85,17 @@ public final class DefaultFleetDesk implements FleetDesk {
         this.exporters = exporters.stream()
                 .sorted(Comparator.comparingInt(PlanExporter::rank).thenComparing(PlanExporter::name))
                 .toList();
+    }
+
+    @Override
+    public List<RuleText> rulePages() {
+        return rules.pages().stream().map(page -> new RuleText(page.id(), page.sentence(), page.source(),
+                page.howToTell(), page.whatToDo(), page.example())).toList();
+    }
+
+    @Override
+    public Label readLabel(String text) {
+        return Labels.of(intake.readLabel(text));
     }
 
     @Override

@@ -48,7 +48,7 @@ class ConfusionsTest {
         assertTrue(finding.message().startsWith("A registered DDR4 DIMM looks like a DDR4 DIMM without register and is "
                 + "wrong for Small One: no start."), finding.message());
         assertEquals("8 GB DDR4 DIMM, registered", finding.seen());
-        assertTrue(finding.remedy().matches("By eye: .+ On the label: .+"), finding.remedy());
+        assertTrue(finding.remedy().matches("Tell them apart. By eye: .+ On the label: .+"), finding.remedy());
     }
 
     @Test

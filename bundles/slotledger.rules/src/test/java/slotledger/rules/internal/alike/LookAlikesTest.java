@@ -114,7 +114,8 @@ class LookAlikesTest {
                 + "but its notch is after pin 64, not after pin 48. Pressed in by force it breaks the slot.",
                 below.sentence());
         assertEquals(List.of("A1"), below.slots());
-        assertTrue(below.remedy().matches("By eye: .*notch.*On the label: PC2.*PC3.*"), below.remedy());
+        assertTrue(below.remedy().matches("Tell them apart. By eye: .*notch.*On the label: PC2.*PC3.*"),
+                below.remedy());
         Reason registered = worst(board, "A2: 8GB DDR3 DIMM registered 1350mV", "buffering");
         assertTrue(registered.because().get(0).sentence().startsWith("Slot A2 holds a registered DDR3 DIMM, which "),
                 registered.toString());
