@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -59,7 +60,7 @@ class MatrixRunTest {
     void aMachineIsExplainedNumberByNumber() throws Exception {
         Run run = product.run("explain", DEMO, "--machine", "H-1165");
         assertEquals(0, run.exitCode(), run.err());
-        for (String word : new String[] {"Slots", "Target", "Runs", "Channels", "Rate", "Memory", "Verdict", "Passes"}) {
+        for (String word : List.of("Slots", "Target", "Runs", "Channels", "Rate", "Memory", "Verdict", "Passes")) {
             assertTrue(run.out().lines().anyMatch(line -> line.startsWith(word)), run.out());
         }
         assertTrue(run.out().lines().allMatch(line -> line.length() <= 100), run.out());
