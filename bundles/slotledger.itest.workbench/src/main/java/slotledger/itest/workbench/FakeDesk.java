@@ -168,16 +168,6 @@ public final class FakeDesk implements FleetDesk {
     }
 
     @Override
-    public BoardMatrix matrix(Survey survey, String board, List<ModuleKind> kinds, Progress progress) {
-        throw unused();
-    }
-
-    @Override
-    public void writeMatrix(BoardMatrix matrix, Path file, boolean force) {
-        throw unused();
-    }
-
-    @Override
     public List<Path> export(Survey survey, Plan plan, Path folder, boolean force, Progress progress) {
         throw unused();
     }
