@@ -170,7 +170,7 @@ class WorkedOutTest {
         assertEquals(List.of(
                 "installed 32 GB: 4 modules hold 32 GB together.",
                 "chipset addresses 24 GB: The chipset addresses up to 24 GB.",
-                "processor addresses 16 GB: The processor addresses up to 16 GB.",
+                "processor is made for 16 GB: The processor is made for up to 16 GB.",
                 "mirrored 16 GB: 1 of 2 parts of the 32 GB are usable, which makes 16 GB.",
                 "operating system uses 4 GB: Windows 7 Pro 32-bit uses up to 4 GB."),
                 StandardRules.create().workOut(setup).capacities().stream().map(step -> "%s %s: %s".formatted(
