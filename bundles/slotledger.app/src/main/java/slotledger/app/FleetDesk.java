@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import slotledger.model.machine.Machine;
 import slotledger.model.machine.Population;
+import slotledger.model.matrix.BoardMatrix;
 import slotledger.model.module.ModuleKind;
 import slotledger.model.plan.Plan;
 import slotledger.model.proof.Proof;
@@ -30,6 +31,12 @@ public interface FleetDesk {
     /** How a machine of the survey runs as it is. */
     Operation operate(Survey survey, Machine machine);
 
+    /**
+     * What a machine of the survey, as it is, lacks of its role's target, by the measure of the plan; one phrase each.
+     * Empty where it meets the target or has none.
+     */
+    List<String> shortfalls(Survey survey, Machine machine);
+
     /** Plans the fleet, and checks every machine of the plan with the rules again. */
     Plan plan(Survey survey, Progress progress) throws DeskException;
 
@@ -42,6 +49,18 @@ public interface FleetDesk {
 
     /** What the rules say of a module kind in each socket of a machine, alone changed, and in all sockets at once. */
     List<Trial> tryModule(Survey survey, Machine machine, ModuleKind kind);
+
+    /**
+     * What the rules say of module kinds in every slot of a board.
+     *
+     * @param board id, name or alias of a board of the survey
+     * @param kinds empty means every kind of the project: on offer, on the shelf, in the fleet
+     * @throws DeskException where no such board is known; the message names those that are near
+     */
+    BoardMatrix matrix(Survey survey, String board, List<ModuleKind> kinds, Progress progress) throws DeskException;
+
+    /** Writes the matrix as a workbook. */
+    void writeMatrix(BoardMatrix matrix, Path file, boolean force) throws DeskException;
 
     /**
      * Writes everything that comes out of a plan into a new folder, the findings among it, whole or not at all.

@@ -1,10 +1,11 @@
 package slotledger.export;
 
 import java.nio.file.Path;
+import slotledger.model.matrix.BoardMatrix;
 import slotledger.model.plan.Plan;
 import slotledger.model.proof.Proof;
 
-/** Writes and reads back the files that other runs build on. Files are written whole or not at all. */
+/** Writes single files, and reads back those that other runs build on. Files are written whole or not at all. */
 public interface PlanFiles {
 
     /** Writes plan.json by its published schema. */
@@ -15,4 +16,7 @@ public interface PlanFiles {
 
     /** Writes the proof workbook. */
     void writeProof(Proof proof, Path file) throws ExportException;
+
+    /** Writes the workbook that says which module goes into which slot of a board. */
+    void writeMatrix(BoardMatrix matrix, Path file) throws ExportException;
 }

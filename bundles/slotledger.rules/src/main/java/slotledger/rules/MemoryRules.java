@@ -1,6 +1,9 @@
 package slotledger.rules;
 
 import java.util.List;
+import slotledger.model.board.Takes;
+import slotledger.model.module.Piece;
+import slotledger.model.verdict.Arithmetic;
 import slotledger.model.verdict.Operation;
 import slotledger.model.verdict.Verdict;
 import slotledger.model.verdict.Weight;
@@ -14,11 +17,32 @@ public interface MemoryRules {
     /** How the population runs; meaningful where it isn't blocked. */
     Operation operate(Setup setup);
 
+    /** The arithmetic behind the operation, for people; worked out anew each time. */
+    Arithmetic workOut(Setup setup);
+
     /** The verdict with a reason for every rule that has something to say, passed rules among them. */
     Verdict judge(Setup setup);
 
     /** What a person can read about each rule, by id; empty where there is nothing to read. */
     default List<RulePage> pages() {
+        return List.of();
+    }
+
+    /** All things that are easily taken for each other, in the order of the file they are read from. */
+    default List<LookAlike> lookAlikes() {
+        return List.of();
+    }
+
+    /** Why the two are easily taken for each other, turned so that "one" is the first; only where that is sure. */
+    default List<LookAlike> lookAlikes(Piece one, Piece other) {
+        return List.of();
+    }
+
+    /**
+     * What the piece may be, and be taken for, where a slot takes something else; turned so that "one" is the piece
+     * and "other" what the slot takes. Only those where the piece is wrong.
+     */
+    default List<LookAlike> wrongFor(Piece piece, Takes takes) {
         return List.of();
     }
 }

@@ -37,6 +37,7 @@ import slotledger.model.board.BoardId;
 import slotledger.model.finding.Finding;
 import slotledger.model.machine.Machine;
 import slotledger.model.machine.Population;
+import slotledger.model.matrix.BoardMatrix;
 import slotledger.model.module.ModuleKind;
 import slotledger.model.plan.MachinePlan;
 import slotledger.model.plan.Plan;
@@ -49,6 +50,7 @@ import slotledger.model.verdict.Verdict;
 import slotledger.planner.FleetPlanner;
 import slotledger.planner.PlanRequest;
 import slotledger.planner.PlannerException;
+import slotledger.planner.Targets;
 import slotledger.rules.MemoryRules;
 import slotledger.rules.Setup;
 
@@ -103,6 +105,14 @@ public final class DefaultFleetDesk implements FleetDesk {
     }
 
     @Override
+    public List<String> shortfalls(Survey survey, Machine machine) {
+        Setup setup = Setup.of(survey.fleet(), machine);
+        return survey.policy().flatMap(policy -> policy.target(machine.role()))
+                .map(target -> Targets.shortfalls(target, setup, rules.operate(setup)))
+                .orElse(List.of());
+    }
+
+    @Override
     public Plan plan(Survey survey, Progress progress) throws DeskException {
         Policy policy = PolicyCheck.usable(survey);
         if (survey.fleet().machines().isEmpty()) {
@@ -140,6 +150,24 @@ public final class DefaultFleetDesk implements FleetDesk {
     @Override
     public List<Trial> tryModule(Survey survey, Machine machine, ModuleKind kind) {
         return new Trials(rules, survey.fleet(), machine).of(kind);
+    }
+
+    @Override
+    public BoardMatrix matrix(Survey survey, String board, List<ModuleKind> kinds, Progress progress)
+            throws DeskException {
+        Board found = BoardSearch.find(survey.boards(), board);
+        return new MatrixMaker(rules, found).make(
+                kinds.isEmpty() ? ProjectKinds.of(survey) : ProjectKinds.asked(survey, kinds), progress);
+    }
+
+    @Override
+    public void writeMatrix(BoardMatrix matrix, Path file, boolean force) throws DeskException {
+        mayWrite(file, force);
+        try {
+            files.writeMatrix(matrix, file);
+        } catch (ExportException problem) {
+            throw new DeskException(Trouble.OUTPUT, problem.getMessage(), problem);
+        }
     }
 
     @Override

@@ -38,6 +38,11 @@ record Answer(ExitCode code, List<Consumer<Console>> lines, Map<String, Object> 
             return this;
         }
 
+        /** An item whose text is broken into lines that fit a terminal. */
+        Builder wrapped(String word, String text) {
+            return items(word, Wrapped.lines(text, Wrapped.WIDTH - Console.INDENT));
+        }
+
         Builder line(String text) {
             lines.add(console -> console.line(text));
             return this;

@@ -6,7 +6,8 @@ import java.util.List;
 /** Where a command writes. The only place that knows the standard streams. */
 final class Console {
 
-    private static final int INDENT = 13;
+    /** Where the texts of items begin. */
+    static final int INDENT = 13;
 
     private final PrintStream out;
     private final PrintStream err;

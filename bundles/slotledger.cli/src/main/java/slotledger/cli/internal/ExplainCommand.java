@@ -62,7 +62,7 @@ final class ExplainCommand extends DeskCommand {
         answer.fact("machine", found.tag().value()).fact("board", board.id().value());
         if (module == null) {
             Verdict verdict = desk().judge(survey, found, found.population());
-            answer.items("Rules", VerdictText.lines(verdict)).fact("verdict", VerdictText.facts(verdict));
+            answer.items("Rules", VerdictText.lines(verdict, "")).fact("verdict", VerdictText.facts(verdict));
             return answer.end(verdict.blocks() ? ExitCode.DIFFERS : ExitCode.OK);
         }
         return trials(answer, survey, found);
@@ -81,7 +81,7 @@ final class ExplainCommand extends DeskCommand {
             if (!verdict.blocks()) {
                 operation(answer, verdict.operation());
             }
-            answer.items("", VerdictText.lines(verdict));
+            answer.items("", VerdictText.lines(verdict, ""));
             Map<String, Object> one = new LinkedHashMap<>();
             one.put("slots", trial.slots());
             one.put("verdict", VerdictText.facts(verdict));

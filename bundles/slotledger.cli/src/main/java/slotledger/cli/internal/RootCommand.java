@@ -21,6 +21,7 @@ import picocli.CommandLine.Spec;
             PrintCommand.class,
             ProveCommand.class,
             ExplainCommand.class,
+            MatrixCommand.class,
             BoardsCommand.class,
             ExitCodesCommand.class,
             HelpCommand.class

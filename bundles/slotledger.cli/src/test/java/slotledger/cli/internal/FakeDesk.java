@@ -22,6 +22,7 @@ import slotledger.model.machine.Machine;
 import slotledger.model.machine.Population;
 import slotledger.model.machine.SlotContent;
 import slotledger.model.machine.Whereabouts;
+import slotledger.model.matrix.BoardMatrix;
 import slotledger.model.module.ModuleKind;
 import slotledger.model.plan.MachinePlan;
 import slotledger.model.plan.Move;
@@ -105,13 +106,30 @@ final class FakeDesk implements FleetDesk {
     }
 
     @Override
-    public ModuleKind moduleKind(Survey survey, String text) {
+    public List<String> shortfalls(Survey survey, Machine machine) {
         throw new AssertionError("not asked here");
+    }
+
+    @Override
+    public ModuleKind moduleKind(Survey survey, String text) {
+        calls.add("module " + text);
+        return ModuleKind.ofCapacity(Capacity.ofGiB(8));
     }
 
     @Override
     public List<Trial> tryModule(Survey survey, Machine machine, ModuleKind kind) {
         throw new AssertionError("not asked here");
+    }
+
+    @Override
+    public BoardMatrix matrix(Survey survey, String board, List<ModuleKind> kinds, Progress progress) {
+        calls.add("matrix " + board + " " + kinds.size());
+        return SmallMatrix.of("S1", "S2");
+    }
+
+    @Override
+    public void writeMatrix(BoardMatrix matrix, Path file, boolean force) {
+        calls.add("matrix to " + file + " " + force);
     }
 
     @Override

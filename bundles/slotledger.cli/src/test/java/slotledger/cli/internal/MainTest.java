@@ -30,7 +30,7 @@ class MainTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"template", "check", "plan", "print", "prove", "explain", "boards", "exit-codes"})
+    @ValueSource(strings = {"template", "check", "plan", "print", "prove", "explain", "matrix", "boards", "exit-codes"})
     void everyCommandHasHelp(String command) {
         assertEquals(0, run(command, "--help"));
         assertTrue(out().contains("Usage: slotledger " + command), out());
@@ -89,6 +89,22 @@ class MainTest {
         int code = run("check", "school");
         assertTrue(code > 60 && code < 80, "exit code " + code);
         assertEquals("slotledger: The file x is not there." + System.lineSeparator(), err());
+    }
+
+    @Test
+    void aMatrixIsMadeOfTheModulesNamedAndWrittenWhereAsked() {
+        assertEquals(0, run("matrix", "school", "--board", "b", "--module", "one", "--module", "two", "--out", "m.xlsx",
+                "--date", "2026-11-20"));
+        assertEquals(List.of("open school", "survey 2026-11-20", "module one", "module two", "matrix b 2",
+                "matrix to m.xlsx false"), desk.calls());
+        assertTrue(out().contains("Tarn 210") && out().contains("m.xlsx"), out());
+    }
+
+    @Test
+    void theSchemaOfTheMatrixIsPrintedWithoutAProject() throws Exception {
+        assertEquals(0, run("matrix", "--schema"));
+        assertEquals("object", new ObjectMapper().readTree(out()).get("type").asText());
+        assertEquals(List.of(), desk.calls());
     }
 
     @Test

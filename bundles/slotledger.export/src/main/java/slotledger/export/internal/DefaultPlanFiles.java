@@ -6,11 +6,13 @@ import org.osgi.service.component.annotations.Component;
 import slotledger.export.ExportException;
 import slotledger.export.PlanFiles;
 import slotledger.export.internal.json.PlanJson;
+import slotledger.export.internal.matrix.MatrixBook;
 import slotledger.export.internal.proof.ProofBook;
+import slotledger.model.matrix.BoardMatrix;
 import slotledger.model.plan.Plan;
 import slotledger.model.proof.Proof;
 
-/** Plan files as JSON, proofs as workbooks. */
+/** Plan files as JSON, proofs and matrices as workbooks. */
 @Component
 public final class DefaultPlanFiles implements PlanFiles {
 
@@ -31,5 +33,10 @@ public final class DefaultPlanFiles implements PlanFiles {
     @Override
     public void writeProof(Proof proof, Path file) throws ExportException {
         new ProofBook(proof).write(file);
+    }
+
+    @Override
+    public void writeMatrix(BoardMatrix matrix, Path file) throws ExportException {
+        new MatrixBook(matrix).write(file);
     }
 }

@@ -17,6 +17,7 @@ import slotledger.app.Trial;
 import slotledger.model.machine.Machine;
 import slotledger.model.machine.Population;
 import slotledger.model.machine.SlotContent;
+import slotledger.model.matrix.BoardMatrix;
 import slotledger.model.module.Form;
 import slotledger.model.module.ModuleKind;
 import slotledger.model.plan.MachinePlan;
@@ -75,6 +76,24 @@ public final class FakeDesk implements FleetDesk {
     @Override
     public Operation operate(Survey survey, Machine machine) {
         return operation(machine.population());
+    }
+
+    @Override
+    public List<String> shortfalls(Survey survey, Machine machine) {
+        return survey.policy().flatMap(policy -> policy.target(machine.role()))
+                .filter(target -> !machine.population().total().atLeast(target.capacity()))
+                .map(target -> List.of(machine.population().total() + " instead of " + target.capacity()))
+                .orElse(List.of());
+    }
+
+    @Override
+    public BoardMatrix matrix(Survey survey, String board, List<ModuleKind> kinds, Progress progress) {
+        throw unused();
+    }
+
+    @Override
+    public void writeMatrix(BoardMatrix matrix, Path file, boolean force) {
+        throw unused();
     }
 
     /** PC-1's module changes its slot and gets a partner; each other desktop's module makes room for a new one. */

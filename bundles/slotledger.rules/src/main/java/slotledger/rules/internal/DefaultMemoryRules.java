@@ -6,15 +6,21 @@ import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 import org.osgi.service.component.annotations.ReferencePolicyOption;
+import slotledger.model.board.Takes;
+import slotledger.model.module.Piece;
+import slotledger.model.verdict.Arithmetic;
 import slotledger.model.verdict.Operation;
 import slotledger.model.verdict.Reason;
 import slotledger.model.verdict.Verdict;
 import slotledger.model.verdict.Weight;
+import slotledger.rules.LookAlike;
 import slotledger.rules.MemoryRules;
 import slotledger.rules.RulePage;
 import slotledger.rules.Setup;
+import slotledger.rules.internal.alike.LookAlikes;
 import slotledger.rules.internal.family.FamilyKnown;
 import slotledger.rules.internal.operation.Running;
+import slotledger.rules.internal.operation.WorkedOut;
 import slotledger.rules.spi.MemoryRule;
 import slotledger.rules.spi.Situation;
 import slotledger.rules.spi.Situations;
@@ -55,6 +61,11 @@ public final class DefaultMemoryRules implements MemoryRules {
     }
 
     @Override
+    public Arithmetic workOut(Setup setup) {
+        return WorkedOut.of(best(situations.of(setup)));
+    }
+
+    @Override
     public Verdict judge(Setup setup) {
         List<Situation> ways = situations.of(setup);
         Situation best = best(ways);
@@ -69,6 +80,21 @@ public final class DefaultMemoryRules implements MemoryRules {
     @Override
     public List<RulePage> pages() {
         return lineup.pages();
+    }
+
+    @Override
+    public List<LookAlike> lookAlikes() {
+        return LookAlikes.all();
+    }
+
+    @Override
+    public List<LookAlike> lookAlikes(Piece one, Piece other) {
+        return LookAlikes.between(one, other);
+    }
+
+    @Override
+    public List<LookAlike> wrongFor(Piece piece, Takes takes) {
+        return LookAlikes.wrongFor(piece, takes);
     }
 
     private Situation best(List<Situation> ways) {
@@ -100,7 +126,7 @@ public final class DefaultMemoryRules implements MemoryRules {
     }
 
     private List<Reason> reasons(Situation situation) {
-        Reasons collector = new Reasons();
+        Reasons collector = new Reasons(situation);
         if (FamilyKnown.judge(situation, lineup.lawful(), collector.of(FamilyKnown.PAGE))) {
             for (MemoryRule rule : lineup.of(situation.generations())) {
                 rule.judge(situation, collector.of(rule.page()));
@@ -111,7 +137,7 @@ public final class DefaultMemoryRules implements MemoryRules {
 
     /** The objections of the other ways hang below the worst reason, so that nobody takes one way for all there is. */
     private List<Reason> withOtherWays(List<Reason> reasons, List<Situation> ways, Situation best) {
-        List<Reason> others = new ArrayList<>();
+        List<Reason> others = new ArrayList<>(reasons.get(0).because());
         for (Situation way : ways) {
             if (way != best) {
                 reasons(way).stream().filter(reason -> reason.weight() == Weight.BLOCKS).forEach(others::add);

@@ -6,17 +6,36 @@ import slotledger.rules.internal.chips.ChipSizeFits;
 import slotledger.rules.internal.chips.ChipWidthFits;
 import slotledger.rules.internal.chips.ChipsAddUp;
 import slotledger.rules.internal.chips.ModuleRanksFit;
+import slotledger.rules.internal.ddr.HighDensity;
+import slotledger.rules.internal.ddr.Supply400;
+import slotledger.rules.internal.ddr2.DoubleSidedX16;
+import slotledger.rules.internal.ddr2.FullyBuffered;
+import slotledger.rules.internal.ddr3.Ddr3Chips;
+import slotledger.rules.internal.ddr3.LowVoltageUnsaid;
+import slotledger.rules.internal.ddr3.ThirdBesideQuadRank;
+import slotledger.rules.internal.ddr4.EightLogicalRanks;
+import slotledger.rules.internal.ddr4.MixedChipWidths;
+import slotledger.rules.internal.ddr4.OneDdr4Stacking;
 import slotledger.rules.internal.ddr4.TwoCapacities;
 import slotledger.rules.internal.ddr5.AlikeInChannel;
+import slotledger.rules.internal.ddr5.KeyedSocket;
+import slotledger.rules.internal.ddr5.NewChipSize;
 import slotledger.rules.internal.ddr5.OneCapacity;
+import slotledger.rules.internal.ddr5.OneCheckWidth;
+import slotledger.rules.internal.ddr5.OneChipSize;
 import slotledger.rules.internal.ddr5.OneChipWidth;
+import slotledger.rules.internal.ddr5.OneDdr5Stacking;
+import slotledger.rules.internal.ddr5.OneRankCount;
+import slotledger.rules.internal.fill.BanksFilled;
 import slotledger.rules.internal.fill.ChannelsEqual;
+import slotledger.rules.internal.fill.EmptySockets;
 import slotledger.rules.internal.fill.FillOrderHolds;
 import slotledger.rules.internal.fill.FillTableHolds;
 import slotledger.rules.internal.fill.FirstOfChannelFirst;
 import slotledger.rules.internal.fill.LargestFirst;
 import slotledger.rules.internal.fill.MatchedSets;
 import slotledger.rules.internal.fill.ProcessorsEqual;
+import slotledger.rules.internal.fill.RanksFirst;
 import slotledger.rules.internal.kind.BufferingFits;
 import slotledger.rules.internal.kind.EccFits;
 import slotledger.rules.internal.kind.EccUnmixed;
@@ -27,11 +46,15 @@ import slotledger.rules.internal.kind.OneBuffering;
 import slotledger.rules.internal.kind.OneGeneration;
 import slotledger.rules.internal.kind.OneVoltage;
 import slotledger.rules.internal.kind.VoltageFits;
+import slotledger.rules.internal.limits.Addressable;
 import slotledger.rules.internal.limits.LargestModule;
 import slotledger.rules.internal.limits.LargestTotal;
 import slotledger.rules.internal.limits.ProcessorTotal;
 import slotledger.rules.internal.limits.SmallestModule;
 import slotledger.rules.internal.limits.SystemUses;
+import slotledger.rules.internal.lowpower.CammMounting;
+import slotledger.rules.internal.lowpower.CammSite;
+import slotledger.rules.internal.lowpower.SolderedChannel;
 import slotledger.rules.internal.lowpower.SolderedOrLpcamm;
 import slotledger.rules.internal.rate.MixedLatencies;
 import slotledger.rules.internal.rate.MixedRates;
@@ -44,7 +67,14 @@ import slotledger.rules.internal.rdram.RimmChipsAddUp;
 import slotledger.rules.internal.rdram.RimmEcc;
 import slotledger.rules.internal.rdram.RimmHeat;
 import slotledger.rules.internal.rdram.SocketsFilled;
+import slotledger.rules.internal.sdr.BusGrade;
+import slotledger.rules.internal.sdr.RegisteredWhereSaid;
+import slotledger.rules.internal.sdr.SdrChips;
 import slotledger.rules.internal.server.ChannelsAlike;
+import slotledger.rules.internal.server.LogicalRanksFit;
+import slotledger.rules.internal.server.ProcessorsAlike;
+import slotledger.rules.internal.server.RedundancyHolds;
+import slotledger.rules.internal.server.StackHeightFits;
 import slotledger.rules.internal.slots.AbsentProcessor;
 import slotledger.rules.internal.slots.DeadConnector;
 import slotledger.rules.internal.slots.SlotDescribed;
@@ -57,7 +87,7 @@ import slotledger.rules.spi.MemoryRule;
 public final class StandardRuleList {
 
     /** How many there are; the service of all rules waits for so many. */
-    public static final int COUNT = 50;
+    public static final int COUNT = 80;
 
     private StandardRuleList() {
     }
@@ -69,17 +99,36 @@ public final class StandardRuleList {
                 new ChipWidthFits(),
                 new ChipsAddUp(),
                 new ModuleRanksFit(),
+                new HighDensity(),
+                new Supply400(),
+                new DoubleSidedX16(),
+                new FullyBuffered(),
+                new Ddr3Chips(),
+                new LowVoltageUnsaid(),
+                new ThirdBesideQuadRank(),
                 new TwoCapacities(),
+                new OneDdr4Stacking(),
+                new MixedChipWidths(),
+                new EightLogicalRanks(),
                 new AlikeInChannel(),
                 new OneCapacity(),
                 new OneChipWidth(),
+                new OneDdr5Stacking(),
+                new OneChipSize(),
+                new OneCheckWidth(),
+                new OneRankCount(),
+                new KeyedSocket(),
+                new NewChipSize(),
+                new BanksFilled(),
                 new ChannelsEqual(),
+                new EmptySockets(),
                 new FillOrderHolds(),
                 new FillTableHolds(),
                 new FirstOfChannelFirst(),
                 new LargestFirst(),
                 new MatchedSets(),
                 new ProcessorsEqual(),
+                new RanksFirst(),
                 new BufferingFits(),
                 new EccFits(),
                 new EccUnmixed(),
@@ -90,14 +139,21 @@ public final class StandardRuleList {
                 new OneGeneration(),
                 new OneVoltage(),
                 new VoltageFits(),
+                new Addressable(),
                 new LargestModule(),
                 new LargestTotal(),
                 new ProcessorTotal(),
                 new SmallestModule(),
                 new SystemUses(),
                 new SolderedOrLpcamm(),
+                new CammMounting(),
+                new CammSite(),
+                new SolderedChannel(),
                 new MixedLatencies(),
                 new MixedRates(),
+                new BusGrade(),
+                new SdrChips(),
+                new RegisteredWhereSaid(),
                 new BanksOneSpeed(),
                 new BanksWhole(),
                 new ChannelChips(),
@@ -108,6 +164,10 @@ public final class StandardRuleList {
                 new RimmHeat(),
                 new SocketsFilled(),
                 new ChannelsAlike(),
+                new StackHeightFits(),
+                new LogicalRanksFit(),
+                new ProcessorsAlike(),
+                new RedundancyHolds(),
                 new AbsentProcessor(),
                 new DeadConnector(),
                 new SlotDescribed(),

@@ -2,7 +2,11 @@ package slotledger.rules.kit;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import slotledger.model.board.FillRow;
+import slotledger.model.board.Redundancy;
+import slotledger.model.board.RedundancyTerms;
+import slotledger.model.board.RedundancyTerms.FillSet;
 import slotledger.rules.spi.Situation;
 
 /** What several fill rules need to know. */
@@ -40,10 +44,29 @@ public final class FillFacts {
         return found;
     }
 
+    /**
+     * The sets of sockets filled together, in their order, where the machine keeps memory back against errors and the
+     * board has sets for that; they take the place of the usual order and table.
+     */
+    public static List<FillSet> redundancySets(Situation situation) {
+        Redundancy redundancy = situation.setup().redundancy();
+        Optional<RedundancyTerms> terms =
+                redundancy == Redundancy.NONE ? Optional.empty() : situation.board().terms(redundancy);
+        return terms.isEmpty() ? List.of() : terms.get().sets().stream()
+                .filter(set -> set.processors() == situation.setup().processors())
+                .toList();
+    }
+
+    public static boolean hasRedundancySets(Situation situation) {
+        return situation.setup().redundancy() != Redundancy.NONE && !redundancySets(situation).isEmpty();
+    }
+
     /** The filled sockets in the order of filling; empty where no order names them all. */
     public static List<String> sequence(Situation situation) {
         List<String> filled = situation.filled();
-        List<String> order = situation.order();
+        List<String> order = hasRedundancySets(situation)
+                ? redundancySets(situation).stream().flatMap(set -> set.slots().stream()).toList()
+                : situation.order();
         if (!order.containsAll(filled)) {
             List<FillRow> rows = matchingRows(situation);
             order = rows.isEmpty() ? List.of() : rows.get(0).slots();

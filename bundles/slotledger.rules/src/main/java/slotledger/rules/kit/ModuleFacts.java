@@ -87,6 +87,20 @@ public final class ModuleFacts {
         return false;
     }
 
+    /**
+     * Data bits of one memory channel the module is on: a 232-pin RIMM and a 128-bit CAMM2 carry two of them. A SIMM
+     * is part of a bank, so its own bits are meant.
+     */
+    public static int channelBits(ModuleKind kind) {
+        Form form = kind.form().orElse(Form.DIMM);
+        return switch (form) {
+            case SIMM_30 -> 8;
+            case RIMM_184, RIMM_232 -> 16;
+            case SIMM_72, DIMM_100, SO_DIMM_72 -> 32;
+            case DIMM, SO_DIMM, MICRO_DIMM, MINI_DIMM, CAMM2, LPCAMM2, SOLDERED -> DATA_BITS;
+        };
+    }
+
     /** Chips a rank without those for check bits. */
     public static int chipsPerRank(ChipWidth width) {
         return width.bits() > DATA_BITS ? 1 : DATA_BITS / width.bits();
@@ -157,6 +171,20 @@ public final class ModuleFacts {
             case REGISTERED, FULLY_BUFFERED -> 4;
             case LOAD_REDUCED -> 8;
         };
+    }
+
+    /** No known fact differs; what is unknown of one can't make a difference known. */
+    public static boolean areAlike(ModuleKind one, ModuleKind other) {
+        return one.equals(other) || one.capacity().equals(other.capacity())
+                && agree(one.rate(), other.rate())
+                && agree(one.errorCheck(), other.errorCheck())
+                && agree(one.buffering(), other.buffering())
+                && agree(one.chipWidth(), other.chipWidth())
+                && (one.ranks().isEmpty() || other.ranks().isEmpty() || one.ranks().equals(other.ranks()));
+    }
+
+    private static boolean agree(Optional<?> one, Optional<?> other) {
+        return one.isEmpty() || other.isEmpty() || one.equals(other);
     }
 
     /** The different capacities of modules in sockets the board speaks of. */

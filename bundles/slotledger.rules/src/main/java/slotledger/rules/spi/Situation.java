@@ -23,6 +23,7 @@ public final class Situation {
     private final List<Placed> modules;
     private final List<Placed> described;
     private final List<String> filled;
+    private final long[] channelKibibytes;
     private final boolean unread;
     private final Capacity total;
 
@@ -33,6 +34,7 @@ public final class Situation {
         modules = new ArrayList<>(layout.slots.length);
         described = new ArrayList<>(layout.slots.length);
         filled = new ArrayList<>(layout.slots.length);
+        channelKibibytes = new long[layout.board.channels().size()];
         boolean anyUnread = false;
         long kibibytes = 0;
         for (int i = 0; i < layout.slots.length; i++) {
@@ -43,6 +45,7 @@ public final class Situation {
                 Placed placed = new Placed(slot, layout.channelOf[i], layout.processorOf[i], holds.kind(), takes);
                 modules.add(placed);
                 kibibytes += holds.kind().capacity().kibibytes();
+                channelKibibytes[layout.channelOf[i]] += holds.kind().capacity().kibibytes();
                 if (slot.use() == SlotUse.SOCKET && takes.isPresent()) {
                     described.add(placed);
                 }
@@ -90,6 +93,11 @@ public final class Situation {
         return total;
     }
 
+    /** What the modules of one channel that could be read hold, in KiB; by its index in the board's list. */
+    public long channelKibibytes(int channel) {
+        return channelKibibytes[channel];
+    }
+
     /** The modules of one channel, by its index in the board's list. */
     public List<Placed> inChannel(int channel) {
         List<Placed> found = new ArrayList<>(4);
@@ -104,6 +112,11 @@ public final class Situation {
     /** The generations the board takes in this way. */
     public Set<Generation> generations() {
         return way.generations();
+    }
+
+    /** Whether the processor of a slot is installed; by the slot's index in the board's list. */
+    public boolean isInstalled(int slot) {
+        return layout.processorOf[slot] <= setup.processors();
     }
 
     /** What a slot takes in this way, by its index in the board's list; empty where this way says nothing of it. */

@@ -21,7 +21,7 @@ public final class Texts extends NLS {
     public static String state_unresolved;
     public static String state_no_target;
     public static String state_unread;
-    public static String state_enough;
+    public static String state_on_target;
     public static String state_below;
 
     public static String summary_nothing_open;
@@ -82,6 +82,9 @@ public final class Texts extends NLS {
     public static String why_plan;
     public static String why_obstacle;
     public static String why_freed_by;
+    public static String why_lacks;
+    public static String why_missing;
+    public static String why_find;
     public static String why_statement;
     public static String why_source;
 

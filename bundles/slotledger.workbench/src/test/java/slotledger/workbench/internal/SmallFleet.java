@@ -90,11 +90,17 @@ public final class SmallFleet {
                 new Fleet(machines, Map.of(BOARD.id(), BOARD)), unresolved, Market.NONE, Shelf.EMPTY,
                 Optional.of(policy), findings);
         return new Opened(survey, machines.stream()
-                .collect(Collectors.toMap(Machine::tag, machine -> operation(machine.population()))));
+                .collect(Collectors.toMap(Machine::tag, machine -> operation(machine.population()))), Map.of());
     }
 
     public static Opened opened(Machine... machines) {
         return opened(List.of(machines), List.of(), List.of());
+    }
+
+    /** The same project with a machine that lacks something of its target. */
+    public static Opened lacking(Machine machine, String... lacks) {
+        Opened opened = opened(machine);
+        return new Opened(opened.survey(), opened.runsNow(), Map.of(machine.tag(), List.of(lacks)));
     }
 
     public static MachinePlan planned(Machine machine, Population after, Outcome outcome, Move... moves) {

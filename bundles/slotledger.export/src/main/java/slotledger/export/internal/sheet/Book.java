@@ -35,6 +35,11 @@ public final class Book implements AutoCloseable {
         workbook.getProperties().getCoreProperties().setCreator("Slotledger");
     }
 
+    /** A workbook without money. */
+    public Book(String title) {
+        this(title, Currency.getInstance("XXX"));
+    }
+
     /**
      * Adds a sheet under a name a spreadsheet program takes, made unique.
      *

@@ -8,6 +8,8 @@ public enum Look {
     HEADER,
     /** The heading of a column of numbers. */
     HEADER_NUMBER,
+    /** The heading of a column of a grid. */
+    HEADER_CELL,
     TEXT,
     STRONG,
     COUNT,
@@ -16,5 +18,13 @@ public enum Look {
     MONEY,
     MONEY_STRONG,
     MONEY_INPUT,
-    DATE
+    DATE,
+    /** Cells of a grid, one for each weight; their borders differ as their grounds do, and each has a word. */
+    CELL_PASSES,
+    CELL_CAUTION,
+    CELL_LOWERS,
+    CELL_UNKNOWN,
+    CELL_BLOCKS,
+    /** A cell of a grid into which nothing can be put. */
+    CELL_CLOSED
 }

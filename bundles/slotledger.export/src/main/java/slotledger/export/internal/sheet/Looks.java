@@ -20,6 +20,12 @@ final class Looks {
     private static final byte[] RULE = {(byte) 0xD0, (byte) 0xD0, (byte) 0xD0};
     private static final byte[] INPUT_GROUND = {(byte) 0xFF, (byte) 0xF8, (byte) 0xDC};
 
+    private static final byte[] PASSES_GROUND = {(byte) 0xDD, (byte) 0xF0, (byte) 0xDE};
+    private static final byte[] CAUTION_GROUND = {(byte) 0xEE, (byte) 0xF4, (byte) 0xD2};
+    private static final byte[] LOWERS_GROUND = {(byte) 0xFF, (byte) 0xF3, (byte) 0xC9};
+    private static final byte[] UNKNOWN_GROUND = {(byte) 0xFF, (byte) 0xFF, (byte) 0xFF};
+    private static final byte[] BLOCKS_GROUND = {(byte) 0xF3, (byte) 0xF3, (byte) 0xF3};
+
     private final XSSFWorkbook workbook;
     private final String moneyFormat;
     private final Map<Look, XSSFCellStyle> plain = new HashMap<>();
@@ -52,9 +58,10 @@ final class Looks {
         style.setFont(font(look));
         switch (look) {
             case TITLE, SECTION, NOTE -> style.setWrapText(false);
-            case HEADER, HEADER_NUMBER -> {
-                style.setAlignment(look == Look.HEADER ? HorizontalAlignment.LEFT : HorizontalAlignment.RIGHT);
-                style.setIndention((short) 1);
+            case HEADER, HEADER_NUMBER, HEADER_CELL -> {
+                style.setAlignment(look == Look.HEADER ? HorizontalAlignment.LEFT
+                        : look == Look.HEADER_CELL ? HorizontalAlignment.CENTER : HorizontalAlignment.RIGHT);
+                style.setIndention((short) (look == Look.HEADER_CELL ? 0 : 1));
                 style.setWrapText(true);
                 style.setVerticalAlignment(VerticalAlignment.CENTER);
                 ground(style, HEADER_GROUND);
@@ -73,6 +80,12 @@ final class Looks {
                 style.setAlignment(HorizontalAlignment.LEFT);
                 style.setIndention((short) 1);
             }
+            case CELL_PASSES -> cell(style, PASSES_GROUND, BorderStyle.MEDIUM);
+            case CELL_CAUTION -> cell(style, CAUTION_GROUND, BorderStyle.MEDIUM);
+            case CELL_LOWERS -> cell(style, LOWERS_GROUND, BorderStyle.THIN);
+            case CELL_UNKNOWN -> cell(style, UNKNOWN_GROUND, BorderStyle.DASHED);
+            case CELL_BLOCKS -> cell(style, BLOCKS_GROUND, BorderStyle.DOTTED);
+            case CELL_CLOSED -> cell(style, HEADER_GROUND, BorderStyle.DOTTED);
         }
         if (look == Look.COUNT_INPUT || look == Look.MONEY_INPUT) {
             ground(style, INPUT_GROUND);
@@ -83,6 +96,16 @@ final class Looks {
             style.setBorderRight(BorderStyle.MEDIUM);
         }
         return style;
+    }
+
+    private static void cell(XSSFCellStyle style, byte[] ground, BorderStyle border) {
+        style.setWrapText(true);
+        style.setAlignment(HorizontalAlignment.CENTER);
+        ground(style, ground);
+        style.setBorderBottom(border);
+        style.setBorderTop(border);
+        style.setBorderLeft(border);
+        style.setBorderRight(border);
     }
 
     private void number(XSSFCellStyle style, String format, boolean total) {
@@ -107,13 +130,22 @@ final class Looks {
         style.setFillPattern(FillPatternType.SOLID_FOREGROUND);
     }
 
+    private static short height(Look look) {
+        return (short) (look == Look.TITLE ? 16 : look == Look.SECTION ? 12 : isCell(look) ? 9 : 10);
+    }
+
+    private static boolean isCell(Look look) {
+        return look.compareTo(Look.CELL_PASSES) >= 0;
+    }
+
     private XSSFFont font(Look look) {
         XSSFFont font = workbook.createFont();
         font.setFontName("Liberation Sans");
-        font.setFontHeightInPoints((short) (look == Look.TITLE ? 16 : look == Look.SECTION ? 12 : 10));
+        font.setFontHeightInPoints(height(look));
         font.setBold(switch (look) {
-            case TITLE, SECTION, HEADER, HEADER_NUMBER, STRONG, COUNT_STRONG, MONEY_STRONG -> true;
-            case NOTE, TEXT, COUNT, COUNT_INPUT, MONEY, MONEY_INPUT, DATE -> false;
+            case TITLE, SECTION, HEADER, HEADER_NUMBER, HEADER_CELL, STRONG, COUNT_STRONG, MONEY_STRONG -> true;
+            case NOTE, TEXT, COUNT, COUNT_INPUT, MONEY, MONEY_INPUT, DATE, CELL_PASSES, CELL_CAUTION, CELL_LOWERS,
+                    CELL_UNKNOWN, CELL_BLOCKS, CELL_CLOSED -> false;
         });
         font.setItalic(look == Look.NOTE);
         return font;

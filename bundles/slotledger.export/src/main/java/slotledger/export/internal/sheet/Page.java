@@ -35,6 +35,7 @@ public final class Page {
     private XSSFRow row;
     private int lines = 1;
     private int headerRow = -1;
+    private int kept;
     private final List<Integer> headings = new ArrayList<>();
 
     Page(XSSFSheet sheet, Looks looks, int[] widths) {
@@ -65,6 +66,16 @@ public final class Page {
     /** Makes the whole sheet fit one page of paper. */
     public Page onOnePage() {
         sheet.getPrintSetup().setFitHeight((short) 1);
+        return this;
+    }
+
+    /** Keeps the first columns in sight, and prints them again on each of so many pages of paper side by side. */
+    public Page keep(int columns, int pages) {
+        kept = columns;
+        sheet.getPrintSetup().setFitWidth((short) pages);
+        for (int page = 1; page < pages; page++) {
+            sheet.setColumnBreak(columns - 1 + (widths.length - columns) * page / pages);
+        }
         return this;
     }
 
@@ -148,7 +159,8 @@ public final class Page {
         String clean = Texts.cell(text);
         cell.setCellValue(clean);
         cell.setCellStyle(looksLikeFormula(clean) ? looks.quoted(look) : looks.get(look));
-        if (look == Look.TEXT || look == Look.STRONG || look == Look.HEADER) {
+        if (look == Look.TEXT || look == Look.STRONG || look == Look.HEADER
+                || look.compareTo(Look.CELL_PASSES) >= 0) {
             lines = Math.max(lines, linesOf(clean, column < widths.length ? widths[column] : 10));
         }
         return this;
@@ -240,8 +252,11 @@ public final class Page {
         fitHeight();
         headings.forEach(this::alignHeadings);
         if (headerRow >= 0) {
-            sheet.createFreezePane(0, headerRow + 1);
+            sheet.createFreezePane(kept, headerRow + 1);
             sheet.setRepeatingRows(new CellRangeAddress(headerRow, headerRow, -1, -1));
+            if (kept > 0) {
+                sheet.setRepeatingColumns(new CellRangeAddress(-1, -1, 0, kept - 1));
+            }
         }
     }
 
@@ -255,6 +270,8 @@ public final class Page {
             Cell below = first.getCell(cell.getColumnIndex());
             if (below != null && below.getCellStyle().getAlignment() == HorizontalAlignment.RIGHT) {
                 cell.setCellStyle(looks.get(Look.HEADER_NUMBER));
+            } else if (below != null && below.getCellStyle().getAlignment() == HorizontalAlignment.CENTER) {
+                cell.setCellStyle(looks.get(Look.HEADER_CELL));
             }
         }
     }

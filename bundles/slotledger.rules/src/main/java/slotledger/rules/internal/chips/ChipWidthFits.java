@@ -8,7 +8,6 @@ import org.osgi.service.component.annotations.Component;
 import slotledger.model.board.BoardFact;
 import slotledger.model.module.Buffering;
 import slotledger.model.module.ChipWidth;
-import slotledger.model.module.Generation;
 import slotledger.model.source.Source;
 import slotledger.model.verdict.MissingFact;
 import slotledger.model.verdict.Weight;
@@ -52,7 +51,7 @@ public final class ChipWidthFits extends ModuleRule {
         }
         if (isUnbuffered(module)) {
             boolean usual = allowed.contains(ChipWidth.X8) && allowed.contains(ChipWidth.X16);
-            return !usual ? UNKNOWN : mayBeHighDensity(module) && !allowed.contains(ChipWidth.X4) ? CAUTION : PASSES;
+            return usual ? PASSES : UNKNOWN;
         }
         return allowed.contains(ChipWidth.X4) && allowed.contains(ChipWidth.X8) ? PASSES : UNKNOWN;
     }
@@ -79,11 +78,6 @@ public final class ChipWidthFits extends ModuleRule {
     private static boolean isUnbuffered(Placed module) {
         return module.way().bufferings().equals(Set.of(Buffering.UNBUFFERED))
                 || ModuleFacts.buffering(module.kind()).filter(each -> each == Buffering.UNBUFFERED).isPresent();
-    }
-
-    /** Unbuffered modules of x4 chips were sold for DDR and DDR2 against the standard; later ones are not made. */
-    private static boolean mayBeHighDensity(Placed module) {
-        return module.way().generation() == Generation.DDR || module.way().generation() == Generation.DDR2;
     }
 
     private static String text(Set<ChipWidth> widths) {

@@ -23,14 +23,14 @@ public final class AlikeInChannel extends Rule {
     public AlikeInChannel() {
         super(new RulePage(
                 "ddr5-alike-in-channel",
-                "Two DDR5 modules in one channel are best of the same kind.",
+                "Two DDR5 modules in one channel are best of the same part number.",
                 Source.document(
                         "Intel support article 000088926",
                         "mixed part numbers in one channel: the rate may drop, or no start"),
-                "Compare the part numbers of the modules in one channel.",
-                "Put modules of the same kind into one channel.",
+                "Compare the part numbers of the modules in one channel; modules sold together as a set have the same.",
+                "Put modules of the same part number into one channel, or use one larger module a channel.",
                 "A1 holds 16 GB DDR5-4800 and A2 of the same channel 8 GB DDR5-5600: the machine may run slower "
-                        + "than 4800 MT/s or not start."));
+                        + "than 4800 MT/s or not start. One module of 24 GB in A1 makes the same total."));
     }
 
     @Override
@@ -47,8 +47,9 @@ public final class AlikeInChannel extends Rule {
                 Placed other = modules.get(i);
                 if (one.channel() == other.channel() && !one.kind().equals(other.kind())) {
                     collector.report(Weight.CAUTION, () -> Statement.of(
-                                    "The modules of channel %s are not of the same kind."
-                                            .formatted(one.slot().channel()))
+                                    "Channel %s holds modules of different kinds: %s in %s; %s in %s.".formatted(
+                                            one.slot().channel(), one.kind(), one.label(), other.kind(),
+                                            other.label()))
                             .in(List.of(one.label(), other.label())));
                     return;
                 }

@@ -34,7 +34,8 @@ public final class FillOrderHolds extends Rule {
     public void judge(Situation situation, Collector collector) {
         List<String> order = situation.order();
         List<String> filled = situation.filled();
-        if (order.isEmpty() || filled.isEmpty() || FillFacts.hasRowsForCount(situation)) {
+        if (order.isEmpty() || filled.isEmpty() || FillFacts.hasRowsForCount(situation)
+                || FillFacts.hasRedundancySets(situation)) {
             return;
         }
         boolean holds = true;

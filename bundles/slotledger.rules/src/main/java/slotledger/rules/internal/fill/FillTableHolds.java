@@ -38,7 +38,7 @@ public final class FillTableHolds extends Rule {
     public void judge(Situation situation, Collector collector) {
         Fill fill = situation.board().fill();
         int count = situation.filled().size();
-        if (fill.table().isEmpty() || count == 0) {
+        if (fill.table().isEmpty() || count == 0 || FillFacts.hasRedundancySets(situation)) {
             return;
         }
         if (!FillFacts.matchingRows(situation).isEmpty()) {

@@ -1,7 +1,6 @@
 package slotledger.rules.internal.fill;
 
 import java.util.List;
-import java.util.Optional;
 import org.osgi.service.component.annotations.Component;
 import slotledger.model.board.BoardFact;
 import slotledger.model.module.ModuleKind;
@@ -9,6 +8,7 @@ import slotledger.model.source.Source;
 import slotledger.model.verdict.Weight;
 import slotledger.rules.RulePage;
 import slotledger.rules.kit.FillFacts;
+import slotledger.rules.kit.ModuleFacts;
 import slotledger.rules.kit.Rule;
 import slotledger.rules.spi.Collector;
 import slotledger.rules.spi.MemoryRule;
@@ -38,7 +38,7 @@ public final class MatchedSets extends Rule {
     public void judge(Situation situation, Collector collector) {
         int size = situation.board().fill().setSize();
         List<String> filled = situation.filled();
-        if (size == 1 || filled.isEmpty() || situation.hasUnread()) {
+        if (size == 1 || filled.isEmpty() || situation.hasUnread() || FillFacts.hasRedundancySets(situation)) {
             return;
         }
         Weight broken = departure(situation.board().fill().binding());
@@ -59,7 +59,7 @@ public final class MatchedSets extends Rule {
         for (int i = 0; i + size <= sequence.size(); i += size) {
             ModuleKind first = kind(situation, sequence.get(i));
             for (int j = i + 1; j < i + size; j++) {
-                if (!areAlike(first, kind(situation, sequence.get(j)))) {
+                if (!ModuleFacts.areAlike(first, kind(situation, sequence.get(j)))) {
                     return false;
                 }
             }
@@ -73,7 +73,7 @@ public final class MatchedSets extends Rule {
         for (Placed one : modules) {
             int alike = 0;
             for (Placed other : modules) {
-                alike += !other.isSoldered() && areAlike(one.kind(), other.kind()) ? 1 : 0;
+                alike += !other.isSoldered() && ModuleFacts.areAlike(one.kind(), other.kind()) ? 1 : 0;
             }
             if (!one.isSoldered() && alike % size != 0) {
                 return false;
@@ -84,20 +84,6 @@ public final class MatchedSets extends Rule {
 
     private static ModuleKind kind(Situation situation, String label) {
         return situation.setup().population().in(label).module().orElseThrow();
-    }
-
-    /** No known fact differs; what is unknown of one can't make a difference known. */
-    static boolean areAlike(ModuleKind one, ModuleKind other) {
-        return one.equals(other) || one.capacity().equals(other.capacity())
-                && agree(one.rate(), other.rate())
-                && agree(one.errorCheck(), other.errorCheck())
-                && agree(one.buffering(), other.buffering())
-                && agree(one.chipWidth(), other.chipWidth())
-                && (one.ranks().isEmpty() || other.ranks().isEmpty() || one.ranks().equals(other.ranks()));
-    }
-
-    private static boolean agree(Optional<?> one, Optional<?> other) {
-        return one.isEmpty() || other.isEmpty() || one.equals(other);
     }
 
     private static Statement statement(Situation situation, String sentence) {

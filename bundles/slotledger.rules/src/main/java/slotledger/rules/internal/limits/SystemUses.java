@@ -6,6 +6,8 @@ import slotledger.model.source.Source;
 import slotledger.model.unit.Capacity;
 import slotledger.model.verdict.Weight;
 import slotledger.rules.RulePage;
+import slotledger.rules.internal.capacity.Counting;
+import slotledger.rules.internal.capacity.SystemLimit;
 import slotledger.rules.kit.Rule;
 import slotledger.rules.spi.Collector;
 import slotledger.rules.spi.MemoryRule;
@@ -42,20 +44,24 @@ public final class SystemUses extends Rule {
         if (limit.most().isEmpty()) {
             return;
         }
-        Capacity total = situation.total();
+        Capacity total = Counting.offered(situation);
         Capacity most = limit.most().get();
         Capacity least = limit.least().orElse(most);
         if (!most.atLeast(total)) {
-            collector.report(Weight.LOWERS, () -> Statement.of("%s uses %s of the %s installed."
-                    .formatted(system.get(), most, total)));
+            collector.report(Weight.LOWERS, () -> Statement.of("%s uses %s of the %s %s."
+                    .formatted(system.get(), most, total, where(situation))));
         } else if (!least.atLeast(total)) {
             collector.report(Weight.CAUTION, () -> Statement.of(
                             ("%s does not say which edition it is, 32-bit or 64-bit among others; some use only %s "
-                                    + "of the %s installed.")
-                                    .formatted(system.get(), least, total))
+                                    + "of the %s %s.")
+                                    .formatted(system.get(), least, total, where(situation)))
                     .advising(page().howToTell()));
         } else {
             collector.report(Weight.PASSES, () -> Statement.of("%s can use all %s.".formatted(system.get(), total)));
         }
+    }
+
+    private static String where(Situation situation) {
+        return Counting.offered(situation).equals(situation.total()) ? "installed" : "it is offered";
     }
 }

@@ -31,12 +31,7 @@ class ChipWidthFitsTest {
     }
 
     @Test
-    void anUnknownWidthOfAnEraOfX4DesktopModulesIsACaution() {
-        assertEquals(Weight.CAUTION, Judged.by(RULE, BOARD, "A1: 2GB DDR2 DIMM unbuffered"));
-    }
-
-    @Test
-    void laterUnbufferedModulesHaveNoX4Chips() {
+    void unbufferedModulesOfUnknownWidthHaveX8OrX16Chips() {
         Board board = BoardText.board(SOURCE, """
                 channel A 1 A1
                 takes DDR4 DIMM unbuffered widths=x8,x16

@@ -1,12 +1,7 @@
 package slotledger.rules.internal.limits;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import slotledger.model.board.Board;
@@ -17,7 +12,6 @@ import slotledger.rules.Setup;
 import slotledger.rules.fixture.BoardText;
 import slotledger.rules.fixture.Judged;
 import slotledger.rules.fixture.ModuleText;
-import slotledger.testkit.OutsideData;
 
 /** Outside check: Microsoft, Memory Limits for Windows and Windows Server Releases. */
 class SystemUsesTest {
@@ -54,6 +48,22 @@ class SystemUsesTest {
     }
 
     @Test
+    void onlyWhatTheSystemIsOfferedCounts() {
+        Board mirrored = BoardText.board("none", """
+                channel A 1 A1
+                channel B 1 B1
+                takes DDR3 DIMM
+                redundancy MIRRORED share=1/2
+                """);
+        Setup setup = new Setup(mirrored, 1, Optional.empty(), Optional.of("Windows Server 2008 R2 Standard"),
+                Redundancy.MIRRORED, ModuleText.population(mirrored, "A1 B1: 32GB DDR3 DIMM"));
+        assertEquals(Weight.PASSES, Judged.verdict(new SystemUses(), setup).weight());
+        Setup more = setup.with(ModuleText.population(mirrored, "A1 B1: 64GB DDR3 DIMM"));
+        assertEquals("Windows Server 2008 R2 Standard uses 32 GB of the 64 GB it is offered.",
+                Judged.verdict(new SystemUses(), more).reasons().get(0).sentence());
+    }
+
+    @Test
     void aNameThatLeavesTheLimitOpenIsACaution() {
         assertEquals(Weight.CAUTION, weight("Windows 10 Pro", "8GB"));
         assertEquals(Weight.PASSES, weight("Windows 10 Pro", "4GB"));
@@ -64,26 +74,5 @@ class SystemUsesTest {
     void otherSystemsAndReleasesSayNothing() {
         assertEquals(Weight.PASSES, weight("Debian 12", "256GB"));
         assertEquals(Weight.PASSES, weight("Windows 8.1 Pro", "256GB"));
-        assertEquals(Optional.empty(), SystemLimit.of("Windows 8.1 Pro").most());
-    }
-
-    @Test
-    void everyEditionAgreesWithTheTableOfMicrosoftsPage() throws IOException {
-        Path file = OutsideData.file("tables/windows-physical-memory-limits.tsv");
-        List<String> printed = Files.readAllLines(file).stream().filter(line -> !line.startsWith("#"))
-                .map(line -> line.replace('\u00a0', ' ')).toList();
-        for (WindowsEdition edition : WindowsEdition.all()) {
-            edition.limit32().ifPresent(limit -> assertPrinted(printed, edition.name(), "X86", limit));
-            edition.limit64().ifPresent(limit -> assertPrinted(printed, edition.name(), "X64", limit));
-        }
-        assertEquals(40, WindowsEdition.all().size());
-    }
-
-    private static void assertPrinted(List<String> printed, String edition, String architecture, Capacity limit) {
-        long gibibytes = limit.mebibytes() / 1024;
-        String text = gibibytes == 0 ? limit.mebibytes() + " MB"
-                : gibibytes >= 1024 ? gibibytes / 1024 + " TB" : gibibytes + " GB";
-        assertTrue(printed.contains(edition + "\t" + architecture + "\t" + text),
-                () -> "%s %s %s is not in the table".formatted(edition, architecture, text));
     }
 }

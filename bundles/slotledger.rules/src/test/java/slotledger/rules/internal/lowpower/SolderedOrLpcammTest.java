@@ -22,7 +22,7 @@ class SolderedOrLpcammTest {
             """);
     private static final Board SITE = BoardText.board(SOURCE, """
             form notebook
-            channel AB 1 M1
+            channel AB 1 spans=2 M1
             takes LPDDR5X LPCAMM2
             """);
 

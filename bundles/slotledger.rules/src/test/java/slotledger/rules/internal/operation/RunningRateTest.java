@@ -56,7 +56,7 @@ class RunningRateTest {
     void aLimitThatHangsOnAnUnknownFactLeavesTheRateUnknown() {
         Board board = board("limit dpc=2 ranks=1 2400\nlimit dpc=2 ranks=2 2133");
         assertRate(0,
-                "The rate is not known: 2666 MT/s or 2400 MT/s, depending on the ranks of the modules in channel A.",
+                "The rate is not known: 2666 MT/s or 2133 MT/s, depending on the ranks of the modules in channel A.",
                 board, "A1 A2: 8GB DDR4-2666 DIMM");
         assertRate(2133, "The 8 GB module in slot A1 is rated for that.", board, "A1 A2: 8GB DDR4-2133 DIMM");
     }
@@ -84,6 +84,13 @@ class RunningRateTest {
                 "A1 A2: 8GB DDR3-1866 DIMM 1350/1500mV");
         assertRate(1600, "The board runs no faster with any modules at 1.5 V in channel A.", board,
                 "A1: 8GB DDR3-1866 DIMM 1350/1500mV; A2: 8GB DDR3-1866 DIMM 1500mV");
+    }
+
+    @Test
+    void simmsHaveAnAccessTimeInsteadOfARate() {
+        Board simms = BoardText.board("none", "channel A 1 S1 S2\ntakes EDO SIMM_72");
+        assertRate(0, "FPM and EDO memory has no rate but an access time; the slowest is 70 ns.", simms,
+                "S1: 16MB EDO SIMM_72 60ns; S2: 16MB EDO SIMM_72 70ns");
     }
 
     @Test

@@ -73,7 +73,7 @@ public record FleetRow(
         Board board = opened.survey().fleet().boardOf(machine);
         Optional<Target> target = target(opened, machine.role());
         FleetState state = plan.map(made -> FleetState.planned(made.outcome()))
-                .orElseGet(() -> FleetState.now(machine, target, opened.runsNow().get(machine.tag())));
+                .orElseGet(() -> FleetState.now(machine, target, opened.lacks(machine.tag())));
         Optional<Capacity> total = machine.population().hasUnread()
                 ? Optional.empty() : Optional.of(machine.population().total());
         return new FleetRow(machine.tag(), machine.where(), machine.role(), board.name(),

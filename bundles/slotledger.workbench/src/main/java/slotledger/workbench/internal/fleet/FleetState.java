@@ -1,11 +1,11 @@
 package slotledger.workbench.internal.fleet;
 
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import slotledger.model.machine.Machine;
 import slotledger.model.plan.Outcome;
 import slotledger.model.trade.Target;
-import slotledger.model.verdict.Operation;
 import slotledger.workbench.internal.Texts;
 
 /**
@@ -26,16 +26,16 @@ public record FleetState(String symbol, String word) implements Comparable<Fleet
         return new FleetState("?", Texts.state_unresolved);
     }
 
-    /** Before a plan: only the capacity is compared, for a plan looks at all the rest of a target. */
-    static FleetState now(Machine machine, Optional<Target> target, Operation runsNow) {
+    /** Before a plan; measured as the plan measures it. */
+    static FleetState now(Machine machine, Optional<Target> target, List<String> lacks) {
         if (target.isEmpty()) {
             return new FleetState("–", Texts.state_no_target);
         }
         if (machine.population().hasUnread()) {
             return new FleetState("?", Texts.state_unread);
         }
-        return runsNow.usable().atLeast(target.get().capacity())
-                ? new FleetState("✓", Texts.state_enough)
+        return lacks.isEmpty()
+                ? new FleetState("✓", Texts.state_on_target)
                 : new FleetState("▼", Texts.state_below);
     }
 

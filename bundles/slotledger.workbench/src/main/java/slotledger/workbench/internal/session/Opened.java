@@ -1,6 +1,7 @@
 package slotledger.workbench.internal.session;
 
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -19,23 +20,35 @@ import slotledger.model.verdict.Operation;
  *
  * @param survey  everything its files say
  * @param runsNow how each machine of a known board runs as it is
+ * @param lacks   what each of them lacks of its target, for those that are below it
  */
-public record Opened(Survey survey, Map<AssetTag, Operation> runsNow) {
+public record Opened(Survey survey, Map<AssetTag, Operation> runsNow, Map<AssetTag, List<String>> lacks) {
 
     public Opened {
         Objects.requireNonNull(survey, "survey");
         runsNow = Map.copyOf(runsNow);
+        lacks = Map.copyOf(lacks);
     }
 
     /** Reads a project; long work. */
     public static Opened read(FleetDesk desk, Project project, Progress progress) throws DeskException {
         Survey survey = desk.survey(project, progress);
         Map<AssetTag, Operation> runsNow = new HashMap<>();
+        Map<AssetTag, List<String>> lacks = new HashMap<>();
         for (Machine machine : survey.fleet().machines()) {
             progress.check();
             runsNow.put(machine.tag(), desk.operate(survey, machine));
+            List<String> missing = desk.shortfalls(survey, machine);
+            if (!missing.isEmpty()) {
+                lacks.put(machine.tag(), missing);
+            }
         }
-        return new Opened(survey, runsNow);
+        return new Opened(survey, runsNow, lacks);
+    }
+
+    /** What a machine lacks of its target; empty where it meets it, or has none. */
+    public List<String> lacks(AssetTag tag) {
+        return lacks.getOrDefault(tag, List.of());
     }
 
     public Optional<Machine> machine(AssetTag tag) {

@@ -30,6 +30,9 @@ public final class WhyTree {
         Optional<MachinePlan> own = plan.flatMap(made -> made.find(tag));
         own.ifPresent(made -> roots.add(planned(made)));
         roots.add(judged(Texts.why_now, desk.judge(opened.survey(), machine.get(), machine.get().population())));
+        if (!opened.lacks(tag).isEmpty()) {
+            roots.add(new WhyNode(Texts.with(Texts.why_lacks, String.join("; ", opened.lacks(tag))), "", List.of()));
+        }
         own.filter(MachinePlan::isOpened).ifPresent(made -> roots.add(
                 judged(Texts.why_after, desk.judge(opened.survey(), machine.get(), made.after()))));
         roots.addAll(findings(opened, tag));
@@ -66,8 +69,12 @@ public final class WhyTree {
 
     private static WhyNode of(Reason reason) {
         List<WhyNode> children = new ArrayList<>();
+        reason.missing().ifPresent(fact ->
+                children.add(new WhyNode(Texts.with(Texts.why_missing, fact.text()), "", List.of())));
         if (!reason.remedy().isBlank()) {
-            children.add(new WhyNode(reason.remedy(), "", List.of()));
+            boolean toFind = reason.missing().isPresent();
+            children.add(new WhyNode(
+                    toFind ? Texts.with(Texts.why_find, reason.remedy()) : reason.remedy(), "", List.of()));
         }
         reason.because().forEach(finer -> children.add(of(finer)));
         return new WhyNode(marked(reason.weight()) + ": " + reason.sentence(), reason.source().toString(), children);

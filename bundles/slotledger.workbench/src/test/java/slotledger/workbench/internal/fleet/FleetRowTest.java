@@ -21,12 +21,21 @@ class FleetRowTest {
 
     @Test
     void aMachineBelowItsTargetSaysSoInEveryColumn() {
-        assertEquals("PC-1|North|Lab 1|teaching|Tarn 210|4 GB · – · –|4 GB|8 GB||▼ below target", line(BARE));
+        Machine machine = SmallFleet.machine("PC-1", "North", "Lab 1", BARE);
+        assertEquals("PC-1|North|Lab 1|teaching|Tarn 210|4 GB · – · –|4 GB|8 GB||▼ below target",
+                line(SmallFleet.lacking(machine, "4 GB usable memory instead of 8 GB")));
     }
 
     @Test
-    void aMachineWithEnoughMemorySaysSo() {
-        assertEquals("PC-1|North|Lab 1|teaching|Tarn 210|4 GB · – · 4 GB|8 GB|8 GB||✓ enough memory",
+    void aMachineWithEnoughMemoryOverTooFewChannelsIsBelowItsTarget() {
+        Machine machine = SmallFleet.machine("PC-1", "North", "Lab 1", BARE.with("S1", SmallFleet.dimm(4)));
+        assertEquals("PC-1|North|Lab 1|teaching|Tarn 210|4 GB · 4 GB · –|8 GB|8 GB||▼ below target",
+                line(SmallFleet.lacking(machine, "single channel instead of all memory over 2 channels")));
+    }
+
+    @Test
+    void aMachineThatLacksNothingIsOnTarget() {
+        assertEquals("PC-1|North|Lab 1|teaching|Tarn 210|4 GB · – · 4 GB|8 GB|8 GB||✓ on target",
                 line(BARE.with("S2", SmallFleet.dimm(4))));
     }
 
@@ -64,7 +73,10 @@ class FleetRowTest {
     }
 
     private static String line(Population population) {
-        Opened opened = SmallFleet.opened(SmallFleet.machine("PC-1", "North", "Lab 1", population));
+        return line(SmallFleet.opened(SmallFleet.machine("PC-1", "North", "Lab 1", population)));
+    }
+
+    private static String line(Opened opened) {
         return line(FleetRow.of(opened, Optional.empty()).get(0));
     }
 

@@ -15,6 +15,7 @@ import slotledger.model.machine.Population;
 import slotledger.model.plan.Outcome;
 import slotledger.model.source.Place;
 import slotledger.model.source.Source;
+import slotledger.model.verdict.MissingFact;
 import slotledger.model.verdict.Reason;
 import slotledger.model.verdict.Verdict;
 import slotledger.model.verdict.Weight;
@@ -36,6 +37,29 @@ class WhyTreeTest {
                   ▼ lowers: One channel is empty. [Manual, page 3]
                     Fill S2. []
                 """, text(tree, ""));
+    }
+
+    @Test
+    void aMissingFactAndFinerReasonsHangBelowTheReason() {
+        Reason finer = reason(Weight.BLOCKS, "Its notch sits elsewhere.", "");
+        Reason reason = new Reason("made-up", Weight.UNKNOWN, "Nobody knows its ranks.", List.of("S2"),
+                Source.document("Manual", "page 3"), "Read the label.", List.of(finer), Optional.of(MissingFact.RANKS));
+        assertEquals("""
+                Now: worst is ? unknown []
+                  ? unknown: Nobody knows its ranks. [Manual, page 3]
+                    Missing: the ranks of a module []
+                    To find it: Read the label. []
+                    ✗ blocks: Its notch sits elsewhere. [Manual, page 3]
+                """, text(WhyTree.of(judge(reason), SmallFleet.opened(MACHINE), Optional.empty(), TAG), ""));
+    }
+
+    @Test
+    void aMachineBelowItsTargetSaysWhatItLacks() {
+        Opened opened = SmallFleet.lacking(MACHINE, "4 GB instead of 8 GB", "no error correction");
+        assertEquals("""
+                Now: ✓ all rules hold []
+                Below its target: 4 GB instead of 8 GB; no error correction []
+                """, text(WhyTree.of(judge(), opened, Optional.empty(), TAG), ""));
     }
 
     @Test

@@ -1,4 +1,4 @@
-package slotledger.rules.internal.limits;
+package slotledger.rules.internal.capacity;
 
 import java.util.List;
 import java.util.Locale;

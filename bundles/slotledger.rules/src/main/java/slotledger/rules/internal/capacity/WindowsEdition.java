@@ -1,4 +1,4 @@
-package slotledger.rules.internal.limits;
+package slotledger.rules.internal.capacity;
 
 import java.io.BufferedReader;
 import java.io.IOException;

@@ -1,0 +1,102 @@
+package slotledger.rules.internal.ddr4;
+
+import java.util.List;
+import java.util.Set;
+import org.osgi.service.component.annotations.Component;
+import slotledger.model.module.Buffering;
+import slotledger.model.module.Generation;
+import slotledger.model.source.Source;
+import slotledger.model.verdict.MissingFact;
+import slotledger.model.verdict.Weight;
+import slotledger.rules.RulePage;
+import slotledger.rules.kit.Rule;
+import slotledger.rules.kit.Slots;
+import slotledger.rules.kit.Stacks;
+import slotledger.rules.spi.Collector;
+import slotledger.rules.spi.MemoryRule;
+import slotledger.rules.spi.Placed;
+import slotledger.rules.spi.RuleId;
+import slotledger.rules.spi.Situation;
+import slotledger.rules.spi.Statement;
+
+/** Beyond eight logical ranks a DDR4 channel needs a document that says so. */
+@Component(service = MemoryRule.class)
+@RuleId("ddr4-eight-ranks")
+public final class EightLogicalRanks extends Rule {
+
+    private static final int CLASSIC = 8;
+
+    public EightLogicalRanks() {
+        super(new RulePage(
+                "ddr4-eight-ranks",
+                "A channel drives 8 ranks of registered modules, stacked dies counted, unless the board's document "
+                        + "allows more; load-reduced modules are exempt.",
+                Source.document(
+                        "System x3630 M4 product guide, page 12 (DDR3)",
+                        "eight ranks a channel, more with LRDIMMs; that DDR4 has the same limit is from memory"),
+                "Add the ranks on the labels of a channel: 2Rx4 counts 2, 4S2Rx4 counts 4 x 2 = 8.",
+                "Use modules of fewer ranks, or look in the board's manual for the ranks of a channel and add them "
+                        + "to its board file.",
+                "Three registered modules 2Rx4 in a channel make 6 ranks: within 8. Three of 4Rx4 make 12. A "
+                        + "PowerEdge T630 holds three load-reduced modules 4Rx4 a channel: their buffers hide the 12 "
+                        + "ranks."));
+    }
+
+    @Override
+    public Set<Generation> families() {
+        return Set.of(Generation.DDR4);
+    }
+
+    @Override
+    public void judge(Situation situation, Collector collector) {
+        List<Placed> modules = situation.described();
+        for (int i = 0; i < modules.size(); i++) {
+            Placed first = modules.get(i);
+            if (first.way().channelRanks().isPresent()) {
+                continue;
+            }
+            int ranks = ranks(modules, first.channel());
+            if (ranks > CLASSIC && isFirstOfChannel(modules, i)) {
+                collector.report(Weight.UNKNOWN, () -> Statement.of(
+                                ("Channel %s holds %d ranks of registered modules (%s); 8 is the classic limit, and "
+                                        + "no document says what this channel drives.")
+                                        .formatted(first.slot().channel(), ranks, text(modules, first.channel())))
+                        .in(Slots.labels(ofChannel(modules, first.channel())))
+                        .missing(MissingFact.BOARD_FACT));
+            }
+        }
+    }
+
+    private static int ranks(List<Placed> modules, int channel) {
+        int sum = 0;
+        for (int i = 0; i < modules.size(); i++) {
+            Placed module = modules.get(i);
+            if (module.channel() == channel && !isLoadReduced(module)) {
+                sum += Stacks.leastLogicalRanks(module.kind());
+            }
+        }
+        return sum;
+    }
+
+    private static boolean isLoadReduced(Placed module) {
+        return module.kind().buffering().isPresent() && module.kind().buffering().get() == Buffering.LOAD_REDUCED;
+    }
+
+    private static boolean isFirstOfChannel(List<Placed> modules, int index) {
+        for (int i = 0; i < index; i++) {
+            if (modules.get(i).channel() == modules.get(index).channel()) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static List<Placed> ofChannel(List<Placed> modules, int channel) {
+        return modules.stream().filter(module -> module.channel() == channel).toList();
+    }
+
+    private static String text(List<Placed> modules, int channel) {
+        return Slots.by(ofChannel(modules, channel),
+                module -> Integer.toString(Stacks.leastLogicalRanks(module.kind())));
+    }
+}
