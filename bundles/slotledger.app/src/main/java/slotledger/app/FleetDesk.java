@@ -15,6 +15,12 @@ import slotledger.model.verdict.Verdict;
 /** The whole job, step by step. Only this door writes files, and only whole ones. */
 public interface FleetDesk {
 
+    /** The pages of all active rules, by id; needs no project. */
+    List<RuleText> rulePages();
+
+    /** Reads what is printed on a module; needs no project. */
+    Label readLabel(String text);
+
     /**
      * Finds a project's files by their usual names in a folder: fleet*, offers*, shelf*, policy*, mapping*, boards/.
      *

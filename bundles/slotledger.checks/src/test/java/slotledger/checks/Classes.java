@@ -28,7 +28,7 @@ final class Classes {
     static List<Path> folders() {
         return Project.bundles().stream()
                 .filter(bundle -> !bundle.getFileName().toString()
-                        .matches("slotledger\\.(checks|testkit|demo|itest\\..*)"))
+                        .matches("slotledger\\.(checks|testkit|demo|example|itest\\..*)"))
                 .map(bundle -> bundle.resolve("target/classes")).filter(Files::isDirectory).toList();
     }
 

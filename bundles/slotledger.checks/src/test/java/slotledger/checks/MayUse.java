@@ -24,6 +24,7 @@ final class MayUse {
     static final Map<String, Line> TABLE = Map.of(
             "model", new Line(NONE, NONE),
             "rules", new Line(Set.of("model"), NONE),
+            "simm", new Line(Set.of("model", "rules"), NONE),
             "catalog", new Line(Set.of("model"), Set.of("org.snakeyaml.engine")),
             "intake", new Line(Set.of("model"), with(POI, "org.apache.commons", "com.fasterxml.aalto",
                     "org.codehaus.stax2", "org.snakeyaml.engine")),

@@ -9,6 +9,7 @@ import com.tngtech.archunit.core.domain.JavaModifier;
 import java.lang.reflect.Constructor;
 import java.lang.reflect.Method;
 import java.lang.reflect.RecordComponent;
+import java.nio.file.Files;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -51,7 +52,8 @@ class RulesTest {
     }
 
     private static Set<String> testClasses() {
-        return Project.filesBelow(Project.top().resolve("bundles/slotledger.rules/src/test")).stream()
+        return Project.bundles().stream().map(bundle -> bundle.resolve("src/test")).filter(Files::isDirectory)
+                .flatMap(tests -> Project.filesBelow(tests).stream())
                 .map(file -> file.getFileName().toString().replace(".java", "")).collect(Collectors.toSet());
     }
 

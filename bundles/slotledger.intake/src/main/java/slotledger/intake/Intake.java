@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import slotledger.model.finding.Finding;
 import slotledger.model.module.ModuleKind;
+import slotledger.model.observed.LabelReading;
 import slotledger.model.observed.ObservedFleet;
 import slotledger.model.task.Progress;
 import slotledger.model.trade.Market;
@@ -34,6 +35,9 @@ public interface Intake {
      * Reads what stands on a module's label or in a list ("8GB 2Rx8 PC4-2400T-SE1"); empty where no capacity is told.
      */
     Reading<Optional<ModuleKind>> readModule(String text);
+
+    /** Reads a label part by part: what each was taken for, and what is told even where no capacity is. */
+    LabelReading readLabel(String text);
 
     /** Writes an annotated copy of what was read of the inventories: the sheets with notes on the cells concerned. */
     void writeFindings(List<Path> files, List<Finding> findings, Path target)

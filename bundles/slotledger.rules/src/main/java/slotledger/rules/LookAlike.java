@@ -51,9 +51,9 @@ public record LookAlike(
         return new LookAlike(id, rules, other, one, otherForOne, oneForOther, byEye, byLabel, source);
     }
 
-    /** "By eye: ... On the label: ..." */
+    /** "Tell them apart. By eye: ... On the label: ..." */
     public String howToTell() {
-        return "By eye: " + byEye + " On the label: " + byLabel;
+        return "Tell them apart. By eye: " + byEye + " On the label: " + byLabel;
     }
 
     /**

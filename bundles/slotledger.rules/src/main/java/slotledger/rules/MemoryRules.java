@@ -39,8 +39,8 @@ public interface MemoryRules {
     }
 
     /**
-     * What the piece may be, and be taken for, where a slot takes something else; turned so that "one" is the piece
-     * and "other" what the slot takes. Only those where the piece is wrong.
+     * What the piece surely is and may be taken for, where a slot may take the other; turned so that "one" is the piece
+     * and "other" what the slot takes. Whether the piece is wrong there is for a rule to say.
      */
     default List<LookAlike> wrongFor(Piece piece, Takes takes) {
         return List.of();

@@ -14,7 +14,7 @@ import org.junit.jupiter.api.DynamicContainer;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
-import slotledger.rules.fixture.AwkwardSetups;
+import slotledger.rules.fixture.MemoryRuleContract;
 import slotledger.rules.internal.StandardRuleList;
 import slotledger.rules.internal.family.FamilyKnown;
 import slotledger.rules.spi.MemoryRule;
@@ -32,10 +32,10 @@ class StandardRulesTest {
         return Stream.of(
                 DynamicTest.dynamicTest("page", contract::thePageIsWholeAndTheIdIsTheServiceProperty),
                 DynamicTest.dynamicTest("families", contract::theFamiliesAreAlwaysTheSame),
-                DynamicTest.dynamicTest("weighing", () ->
-                        AwkwardSetups.all().forEach(contract::weighingAsksForNoWordsAndJudgingAgreesWithIt)),
-                DynamicTest.dynamicTest("order", () ->
-                        AwkwardSetups.all().forEach(contract::theOrderInWhichThePopulationNamesItsSlotsIsIrrelevant)));
+                DynamicTest.dynamicTest("weighing", contract::weighingAsksForNoWordsAndJudgingAgreesWithIt),
+                DynamicTest.dynamicTest("order",
+                        contract::theOrderInWhichThePopulationNamesItsSlotsIsIrrelevant),
+                DynamicTest.dynamicTest("state", contract::theRuleKeepsNoState));
     }
 
     /** Makes the contract's checks callable for a rule at hand. */

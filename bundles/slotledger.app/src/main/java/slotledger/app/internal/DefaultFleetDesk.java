@@ -18,7 +18,9 @@ import org.osgi.service.component.annotations.ReferencePolicyOption;
 import slotledger.app.DeskException;
 import slotledger.app.DeskException.Trouble;
 import slotledger.app.FleetDesk;
+import slotledger.app.Label;
 import slotledger.app.Project;
+import slotledger.app.RuleText;
 import slotledger.app.Survey;
 import slotledger.app.Trial;
 import slotledger.catalog.BoardFormat;
@@ -75,13 +77,24 @@ public final class DefaultFleetDesk implements FleetDesk {
             @Reference PlanFiles files,
             @Reference(policyOption = ReferencePolicyOption.GREEDY) List<PlanExporter> exporters) {
         this.intake = intake;
-        this.surveyor = new Surveyor(intake, catalogs, resolver);
+        this.surveyor = new Surveyor(intake, catalogs, resolver, rules);
         this.rules = rules;
         this.planner = planner;
         this.files = files;
         this.exporters = exporters.stream()
                 .sorted(Comparator.comparingInt(PlanExporter::rank).thenComparing(PlanExporter::name))
                 .toList();
+    }
+
+    @Override
+    public List<RuleText> rulePages() {
+        return rules.pages().stream().map(page -> new RuleText(page.id(), page.sentence(), page.source(),
+                page.howToTell(), page.whatToDo(), page.example())).toList();
+    }
+
+    @Override
+    public Label readLabel(String text) {
+        return Labels.of(intake.readLabel(text));
     }
 
     @Override

@@ -23,6 +23,7 @@ import slotledger.model.task.Progress;
 import slotledger.model.trade.Market;
 import slotledger.model.trade.Policy;
 import slotledger.model.trade.Shelf;
+import slotledger.rules.MemoryRules;
 
 /** Reads all files of a project. */
 final class Surveyor {
@@ -30,11 +31,13 @@ final class Surveyor {
     private final Intake intake;
     private final CatalogReader catalogs;
     private final FleetResolver resolver;
+    private final MemoryRules rules;
 
-    Surveyor(Intake intake, CatalogReader catalogs, FleetResolver resolver) {
+    Surveyor(Intake intake, CatalogReader catalogs, FleetResolver resolver, MemoryRules rules) {
         this.intake = intake;
         this.catalogs = catalogs;
         this.resolver = resolver;
+        this.rules = rules;
     }
 
     Survey survey(Project project, Progress progress) throws DeskException {
@@ -57,6 +60,8 @@ final class Surveyor {
                     : kept(intake.readShelf(project.shelves(), progress), columns, findings);
             Optional<Policy> policy = project.policy().isEmpty() ? Optional.empty()
                     : Optional.of(kept(intake.readPolicy(project.policy().get()), columns, findings));
+            progress.step("Looking for what is easily mixed up", -1);
+            findings.addAll(new Confusions(rules).findings(resolved.fleet(), market, shelf, progress));
             progress.check();
             return new Survey(project, columns, observed.machines().size(), catalog.catalog().boards(),
                     resolved.fleet(), resolved.unresolved(), market, shelf, policy, findings);

@@ -3,9 +3,10 @@ package slotledger.cli.internal;
 /** What a command ends with; printed by "slotledger exit-codes". */
 enum ExitCode {
     OK(0, "done; nothing to complain of"),
-    DIFFERS(1, "prove: not every machine ended as planned; check, explain: something blocks or could not be read"),
+    DIFFERS(1, "prove: not every machine ended as planned; check, explain: something blocks or could not be read; "
+            + "label: not all of it was understood"),
     USAGE(2, "unknown command or option"),
-    INPUT(65, "a file is missing, unreadable or not what it should be"),
+    INPUT(65, "a file or text is missing, unreadable or not what it should be"),
     BROKEN(70, "a fault in Slotledger itself; please report what is printed"),
     EXISTS(73, "files would be replaced and nobody said --force"),
     OUTPUT(74, "a file can't be written"),

@@ -23,6 +23,9 @@ import picocli.CommandLine.Spec;
             ExplainCommand.class,
             MatrixCommand.class,
             BoardsCommand.class,
+            LabelCommand.class,
+            FamiliesCommand.class,
+            RulesCommand.class,
             ExitCodesCommand.class,
             HelpCommand.class
         },

@@ -9,11 +9,14 @@ import java.util.Map;
 import java.util.Optional;
 import slotledger.app.DeskException;
 import slotledger.app.FleetDesk;
+import slotledger.app.Label;
 import slotledger.app.Project;
+import slotledger.app.RuleText;
 import slotledger.app.Survey;
 import slotledger.app.Trial;
 import slotledger.model.board.BoardId;
 import slotledger.model.board.Redundancy;
+import slotledger.model.family.Families;
 import slotledger.model.finding.Finding;
 import slotledger.model.finding.Severity;
 import slotledger.model.machine.AssetTag;
@@ -23,7 +26,12 @@ import slotledger.model.machine.Population;
 import slotledger.model.machine.SlotContent;
 import slotledger.model.machine.Whereabouts;
 import slotledger.model.matrix.BoardMatrix;
+import slotledger.model.module.Generation;
 import slotledger.model.module.ModuleKind;
+import slotledger.model.module.Piece;
+import slotledger.model.observed.LabelPart;
+import slotledger.model.observed.LabelReading;
+import slotledger.model.observed.ModuleFact;
 import slotledger.model.plan.MachinePlan;
 import slotledger.model.plan.Move;
 import slotledger.model.plan.Optimality;
@@ -34,7 +42,9 @@ import slotledger.model.plan.Station;
 import slotledger.model.proof.MachineProof;
 import slotledger.model.proof.Proof;
 import slotledger.model.proof.ProofOutcome;
+import slotledger.model.source.Ground;
 import slotledger.model.source.Place;
+import slotledger.model.source.Source;
 import slotledger.model.task.Progress;
 import slotledger.model.trade.Market;
 import slotledger.model.trade.Policy;
@@ -43,6 +53,7 @@ import slotledger.model.unit.Bandwidth;
 import slotledger.model.unit.Capacity;
 import slotledger.model.unit.Money;
 import slotledger.model.verdict.ChannelMode;
+import slotledger.model.verdict.MissingFact;
 import slotledger.model.verdict.Operation;
 import slotledger.model.verdict.Verdict;
 
@@ -85,6 +96,29 @@ final class FakeDesk implements FleetDesk {
         calls.add("open " + folder);
         return new Project("school", List.of(Path.of("fleet.xlsx")), Optional.empty(), List.of(), List.of(), List.of(),
                 Optional.empty(), DAY);
+    }
+
+    @Override
+    public List<RuleText> rulePages() {
+        return List.of(
+                new RuleText("notch", "A module goes in only past its own notch.", Source.of(Ground.PRACTICE),
+                        "Look at the notch.", "Choose another.", "A notch at 48 does not pass one at 64."),
+                new RuleText("pairs", "Two are better than one.", Source.document("Manual", "page 3"), "Count them.",
+                        "Add one.", "1 becomes 2."));
+    }
+
+    @Override
+    public Label readLabel(String text) {
+        if (text.equals("nonsense")) {
+            return new Label(new LabelReading(text, Optional.empty(), Optional.empty(), Optional.empty(),
+                    Optional.empty(), List.of(), Map.of(), text, List.of()), List.of(), List.of());
+        }
+        boolean told = text.startsWith("8GB");
+        Optional<Piece> piece = told ? Optional.of(ModuleKind.ofCapacity(Capacity.ofGiB(8))) : Optional.empty();
+        LabelReading reading = new LabelReading(text, piece, Optional.of(Generation.DDR4), Optional.empty(),
+                Optional.empty(), List.of(new LabelPart(1, text, "generation DDR4")),
+                Map.of(ModuleFact.GENERATION, "DDR4"), "", List.of());
+        return new Label(reading, Families.find("ddr4-dimm"), List.of(MissingFact.RANKS));
     }
 
     @Override

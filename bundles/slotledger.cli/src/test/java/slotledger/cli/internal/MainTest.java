@@ -16,6 +16,10 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import slotledger.app.DeskException;
 import slotledger.app.DeskException.Trouble;
+import slotledger.model.family.Families;
+import slotledger.model.family.Family;
+import slotledger.model.source.Ground;
+import slotledger.model.source.Source;
 
 class MainTest {
 
@@ -30,7 +34,8 @@ class MainTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"template", "check", "plan", "print", "prove", "explain", "matrix", "boards", "exit-codes"})
+    @ValueSource(strings = {"template", "check", "plan", "print", "prove", "explain", "matrix", "boards", "label",
+        "families", "rules", "exit-codes"})
     void everyCommandHasHelp(String command) {
         assertEquals(0, run(command, "--help"));
         assertTrue(out().contains("Usage: slotledger " + command), out());
@@ -112,6 +117,51 @@ class MainTest {
         desk.failWith(new IllegalStateException("The x must be y."));
         assertEquals(70, run("check", "school"));
         assertTrue(err().contains("A fault in Slotledger itself"), err());
+    }
+
+    @Test
+    void theTableOfFamiliesFitsAWindowAndOneFamilySaysWhoSaysSo() {
+        assertEquals(0, run("families"));
+        assertTrue(out().lines().allMatch(line -> line.length() <= 100 && !line.contains("...")), out());
+        for (Family family : Families.all()) {
+            assertTrue(out().contains(family.id() + " "), family.id());
+            run("families", family.id());
+            assertTrue(out().lines().allMatch(line -> line.length() <= 100), out());
+            assertTrue(family.sources().values().stream().map(Source::ground).map(Ground::text)
+                    .filter(ground -> !ground.equals("document")).allMatch(out()::contains), out());
+            run("families");
+        }
+        assertEquals(0, run("families", "72-pin", "--json"));
+        assertEquals(65, run("families", "DDR9"));
+    }
+
+    @Test
+    void theRulesAreListedAndOneIsShownWhole() throws Exception {
+        assertEquals(0, run("rules"));
+        assertTrue(out().contains("notch  A module goes in only past its own notch.") && out().contains("2 rules"),
+                out());
+        assertEquals(0, run("rules", "pairs"));
+        for (String part : List.of("Manual, page 3", "Count them.", "Add one.", "1 becomes 2.")) {
+            assertTrue(out().contains(part), out());
+        }
+        assertEquals(0, run("rules", "pairs", "--json"));
+        assertEquals("Add one.", new ObjectMapper().readTree(out()).at("/rules/0/whatToDo").asText());
+        assertEquals(65, run("rules", "notches"));
+        assertTrue(err().contains("notch"), err());
+    }
+
+    @Test
+    void aLabelEndsWithOneWhereAPartIsMissingAndWithAnErrorWhereNothingIsUnderstood() throws Exception {
+        assertEquals(0, run("label", "8GB", "PC4"));
+        assertTrue(out().contains("Label        8GB PC4") && out().contains("the ranks of a module")
+                && out().contains("288"), out());
+        assertEquals(1, run("label", "PC4"));
+        assertTrue(out().contains("the capacity is not told"), out());
+        assertEquals(65, run("label", "nonsense"));
+        assertEquals(0, run("label", "8GB PC4", "--json"));
+        JsonNode label = new ObjectMapper().readTree(out()).get("label");
+        assertEquals("RANKS", label.at("/missing/0/fact").asText());
+        assertEquals("DDR4", label.at("/facts/generation").asText());
     }
 
     @Test

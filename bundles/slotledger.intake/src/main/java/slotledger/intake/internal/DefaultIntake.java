@@ -25,12 +25,14 @@ import slotledger.intake.internal.shelf.ShelfReader;
 import slotledger.intake.internal.table.Mapping;
 import slotledger.intake.internal.template.Templates;
 import slotledger.intake.internal.value.Doubt;
+import slotledger.intake.internal.value.LabelReader;
 import slotledger.intake.internal.value.ModuleReading;
 import slotledger.intake.internal.value.ModuleText;
 import slotledger.intake.spi.InventoryReader;
 import slotledger.intake.spi.OfferSource;
 import slotledger.model.finding.Finding;
 import slotledger.model.module.ModuleKind;
+import slotledger.model.observed.LabelReading;
 import slotledger.model.observed.ObservedFleet;
 import slotledger.model.source.Place;
 import slotledger.model.task.Progress;
@@ -121,6 +123,11 @@ public final class DefaultIntake implements Intake {
             doubts.add(reading.restDoubt());
         }
         return new Reading<>(kind, List.of(), doubts.stream().map(doubt -> doubt.at(Place.NOWHERE, text)).toList());
+    }
+
+    @Override
+    public LabelReading readLabel(String text) {
+        return LabelReader.read(text);
     }
 
     @Override

@@ -11,7 +11,9 @@ import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.propertytypes.ServiceRanking;
 import slotledger.app.DeskException;
 import slotledger.app.FleetDesk;
+import slotledger.app.Label;
 import slotledger.app.Project;
+import slotledger.app.RuleText;
 import slotledger.app.Survey;
 import slotledger.app.Trial;
 import slotledger.model.machine.Machine;
@@ -140,12 +142,32 @@ public final class FakeDesk implements FleetDesk {
     }
 
     @Override
+    public List<RuleText> rulePages() {
+        throw unused();
+    }
+
+    @Override
+    public Label readLabel(String text) {
+        throw unused();
+    }
+
+    @Override
     public ModuleKind moduleKind(Survey survey, String text) {
         throw unused();
     }
 
     @Override
     public List<Trial> tryModule(Survey survey, Machine machine, ModuleKind kind) {
+        throw unused();
+    }
+
+    @Override
+    public BoardMatrix matrix(Survey survey, String board, List<ModuleKind> kinds, Progress progress) {
+        throw unused();
+    }
+
+    @Override
+    public void writeMatrix(BoardMatrix matrix, Path file, boolean force) {
         throw unused();
     }
 

@@ -6,6 +6,8 @@ public enum MissingFact {
             + "machine the firmware table lists the type of every module."),
     FORM("the form of a module", "Measure it: a DIMM is about 133 mm long, a SO-DIMM about 68 mm. On a running machine "
             + "the firmware table lists the form of every module."),
+    CAPACITY("the capacity of a module", "Read the label; on old modules it is depth x bits, such as 4x36. Else look "
+            + "up the part number's data sheet, or the chips' numbers: chip size x chips / 8."),
     CONTENT("what is in a slot", "Correct the cell of the inventory. On a running machine the firmware table lists "
             + "every module; else open the machine and read the label."),
     RANKS("the ranks of a module", "Read the label: 2Rx8 means two ranks. The part number's data sheet says it too."),

@@ -21,7 +21,8 @@ import slotledger.rules.spi.Situation;
  * What follows of a module from what is known of it.
  *
  * <p>Chip arithmetic: a rank is 64 data bits wide, so it has 64 / chip width chips (without those for check bits), and
- * capacity = chip size x chips a rank x ranks (JESD21-C, module specifications; check bits don't count).
+ * capacity = chip size x chips a rank x ranks (JESD21-C, module specifications; check bits don't count). SIMMs and
+ * 100-pin DIMMs have ranks of 8 or 32 data bits.
  */
 public final class ModuleFacts {
 
@@ -31,6 +32,14 @@ public final class ModuleFacts {
     private static final Set<Voltage> V1_35_OR_V1_5 = Set.of(Voltage.ofMillivolts(1350), Voltage.ofMillivolts(1500));
 
     private ModuleFacts() {
+    }
+
+    /**
+     * Whether memory of this generation is read page by page, without a clock. FPM and EDO go into the same sockets,
+     * may stand for each other, and carry parity bits rather than ECC, so that their law has rules of its own.
+     */
+    public static boolean isPageMode(Generation generation) {
+        return generation == Generation.FPM || generation == Generation.EDO;
     }
 
     /** Known, or known from what can't be otherwise: registers come with check bits, and SO-DIMMs have no register. */
@@ -101,12 +110,36 @@ public final class ModuleFacts {
         };
     }
 
-    /** Chips a rank without those for check bits. */
-    public static int chipsPerRank(ChipWidth width) {
-        return width.bits() > DATA_BITS ? 1 : DATA_BITS / width.bits();
+    /**
+     * Data bits of a rank of the module; 0 where the form doesn't fix them: a CAMM2 has 64 or 128, and the chips of a
+     * RIMM are addressed alone.
+     */
+    public static int rankBits(ModuleKind kind) {
+        Form form = kind.form().orElse(Form.DIMM);
+        return switch (form) {
+            case SIMM_30 -> 8;
+            case SIMM_72, DIMM_100, SO_DIMM_72 -> 32;
+            case RIMM_184, RIMM_232, CAMM2, LPCAMM2, SOLDERED -> 0;
+            case DIMM, SO_DIMM, MICRO_DIMM, MINI_DIMM -> DATA_BITS;
+        };
     }
 
-    /** What chips, ranks and width make, in KiB. */
+    /** Chips a rank of a 64-bit module without those for check bits. */
+    public static int chipsPerRank(ChipWidth width) {
+        return chips(DATA_BITS, width);
+    }
+
+    private static int chips(int bits, ChipWidth width) {
+        return width.bits() > bits ? 1 : bits / width.bits();
+    }
+
+    /** What chips, ranks and width make of such a module, in KiB; 0 where its form doesn't fix the bits of a rank. */
+    public static long product(ModuleKind kind, int ranks, ChipWidth width, ChipSize size) {
+        int bits = rankBits(kind);
+        return bits == 0 ? 0 : (long) ranks * chips(bits, width) * size.mebibits() * KIB_PER_MBIT;
+    }
+
+    /** What chips, ranks and width make of a 64-bit module, in KiB. */
     public static long product(int ranks, ChipWidth width, ChipSize size) {
         return (long) ranks * chipsPerRank(width) * size.mebibits() * KIB_PER_MBIT;
     }
@@ -121,7 +154,11 @@ public final class ModuleFacts {
 
     /** The chip size that such ranks and width would need; empty where it is no whole number of mebibits. */
     public static Optional<ChipSize> chipSize(ModuleKind kind, int ranks, ChipWidth width) {
-        long one = (long) ranks * chipsPerRank(width) * KIB_PER_MBIT;
+        int bits = rankBits(kind);
+        if (bits == 0) {
+            return Optional.empty();
+        }
+        long one = (long) ranks * chips(bits, width) * KIB_PER_MBIT;
         long mebibits = kind.capacity().kibibytes() / one;
         return kind.capacity().kibibytes() % one == 0 && mebibits > 0 && mebibits <= Integer.MAX_VALUE
                 ? Optional.of(ChipSize.ofMbit((int) mebibits))
@@ -133,7 +170,10 @@ public final class ModuleFacts {
         if (kind.ranks().isPresent() || kind.chipSize().isEmpty() || kind.chipWidth().isEmpty() || mayBeStacked(kind)) {
             return kind.ranks();
         }
-        long rank = product(1, kind.chipWidth().get(), kind.chipSize().get());
+        long rank = product(kind, 1, kind.chipWidth().get(), kind.chipSize().get());
+        if (rank == 0) {
+            return OptionalInt.empty();
+        }
         long ranks = kind.capacity().kibibytes() / rank;
         return kind.capacity().kibibytes() % rank == 0 && ranks >= 1 && ranks <= mostRanks(kind)
                 ? OptionalInt.of((int) ranks)
@@ -146,7 +186,7 @@ public final class ModuleFacts {
             return kind.chipWidth();
         }
         for (ChipWidth width : new ChipWidth[] {ChipWidth.X4, ChipWidth.X8, ChipWidth.X16}) {
-            if (product(kind.ranks().getAsInt(), width, kind.chipSize().get()) == kind.capacity().kibibytes()) {
+            if (product(kind, kind.ranks().getAsInt(), width, kind.chipSize().get()) == kind.capacity().kibibytes()) {
                 return Optional.of(width);
             }
         }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import slotledger.model.board.Board;
+import slotledger.model.board.BoardFact;
 import slotledger.model.board.Slot;
 import slotledger.model.finding.Finding;
 import slotledger.model.finding.Severity;
@@ -65,7 +66,7 @@ public final class Blanks {
     private static Finding finding(Board board, Assumed assumed) {
         Filler blank = board.fill().blank().orElseThrow();
         String why = blank == Filler.AIR_BLANK
-                ? "the board's document asks for it (%s)".formatted(board.source())
+                ? "the board's document asks for it (%s)".formatted(board.sourceOf(BoardFact.FILL))
                 : "the machines wouldn't run without";
         return new Finding(Severity.NOTE, "fillers-assumed", assumed.place(), Optional.empty(), board.name(),
                 "Empty sockets of the board %s were taken to hold one %s each, since %s: %d in %d machine(s)."

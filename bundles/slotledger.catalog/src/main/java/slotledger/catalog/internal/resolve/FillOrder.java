@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Set;
 import slotledger.model.board.Board;
 import slotledger.model.board.FillRow;
+import slotledger.model.board.Redundancy;
 import slotledger.model.board.Slot;
 
 /** The sockets of a board that work with so many processors, in the order a careful person fills them. */
@@ -34,11 +35,16 @@ final class FillOrder {
     /**
      * The free sockets, first to be filled first.
      *
-     * @param taken   sockets that hold something already
-     * @param modules how many more modules there are
+     * @param taken      sockets that hold something already
+     * @param modules    how many more modules there are
+     * @param redundancy whether sets for memory that is kept back come before order and table
      */
-    static List<String> free(Board board, int processors, Set<String> taken, int modules) {
+    static List<String> free(Board board, int processors, Set<String> taken, int modules, Redundancy redundancy) {
         Set<String> order = new LinkedHashSet<>();
+        board.terms(redundancy).stream()
+                .flatMap(terms -> terms.sets().stream())
+                .filter(set -> set.processors() == processors)
+                .forEach(set -> order.addAll(set.slots()));
         board.fill().table().stream()
                 .filter(row -> row.processors() == processors && row.slots().size() == taken.size() + modules)
                 .filter(row -> row.slots().containsAll(taken))
@@ -46,6 +52,7 @@ final class FillOrder {
                 .map(FillRow::slots)
                 .ifPresent(order::addAll);
         order.addAll(board.fill().order());
+        board.banks().list().forEach(bank -> order.addAll(bank.slots()));
         List<String> usable = usable(board, processors);
         order.addAll(usable);
         List<String> free = new ArrayList<>(order);

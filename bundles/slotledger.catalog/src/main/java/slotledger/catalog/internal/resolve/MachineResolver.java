@@ -63,7 +63,7 @@ public final class MachineResolver {
         Optional<String> processor = ProcessorLookup.name(observed, board, remarks);
         Redundancy redundancy = RedundancyWords.read(observed, remarks);
         checkSlotCount(observed, board, processors, remarks);
-        Population population = placement.place(processors);
+        Population population = placement.place(processors, redundancy);
         return new Machine(observed.tag(), observed.serial(), observed.where(), observed.costCentre(), observed.role(),
                 board.id(), Math.max(1, processors), processor,
                 Optional.of(observed.operatingSystem()).filter(name -> !name.isBlank()), redundancy, population,

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import slotledger.model.board.Board;
+import slotledger.model.board.Redundancy;
 import slotledger.model.board.Slot;
 import slotledger.model.board.SlotUse;
 import slotledger.model.machine.Population;
@@ -50,10 +51,10 @@ final class Placement {
     }
 
     /** The population; of no use where an error was remarked. */
-    Population place(int processors) {
+    Population place(int processors, Redundancy redundancy) {
         if (listing.holdsAnything()) {
             placeNamed();
-            placeLoose(processors);
+            placeLoose(processors, redundancy);
         }
         if (!listing.holdsMemory()) {
             placeTotal(FillOrder.usable(board, processors));
@@ -86,7 +87,7 @@ final class Placement {
         }
     }
 
-    private void placeLoose(int processors) {
+    private void placeLoose(int processors, Redundancy redundancy) {
         Set<String> taken = listing.placedMemory();
         List<String> usable = new ArrayList<>(FillOrder.usable(board, processors));
         usable.removeAll(taken);
@@ -104,7 +105,8 @@ final class Placement {
         if (board.fill().largestFirst()) {
             modules.sort(Comparator.comparing((ObservedSlot slot) -> slot.content().capacity()).reversed());
         }
-        List<String> order = new ArrayList<>(FillOrder.free(board, processors, taken, modules.size()));
+        List<String> order = new ArrayList<>(FillOrder.free(board, processors, taken, modules.size(),
+                redundancy));
         order.retainAll(usable);
         List<String> free = order.subList(0, modules.size());
         for (int i = 0; i < modules.size(); i++) {

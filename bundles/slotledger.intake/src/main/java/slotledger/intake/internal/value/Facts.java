@@ -1,19 +1,24 @@
 package slotledger.intake.internal.value;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeSet;
 import slotledger.model.module.Buffering;
 import slotledger.model.module.ChipSize;
 import slotledger.model.module.ChipWidth;
+import slotledger.model.module.ContactMetal;
 import slotledger.model.module.ErrorCheck;
 import slotledger.model.module.Form;
 import slotledger.model.module.Generation;
 import slotledger.model.module.ModuleKind;
+import slotledger.model.observed.ModuleFact;
+import slotledger.model.unit.AccessTime;
 import slotledger.model.unit.Capacity;
 import slotledger.model.unit.Rate;
 import slotledger.model.unit.Voltage;
@@ -21,68 +26,84 @@ import slotledger.model.unit.Voltage;
 /** What is known of a module so far, from one cell or several; notices facts that contradict each other. */
 public final class Facts {
 
-    private enum Fact {
-        GENERATION("generations"),
-        FORM("forms"),
-        CAPACITY("capacities"),
-        RANKS("rank counts"),
-        CHIP_WIDTH("chip widths"),
-        CHIP_SIZE("chip sizes"),
-        ERROR_CHECK("statements about ECC"),
-        BUFFERING("kinds of buffering"),
-        CAS_LATENCY("CAS latencies"),
-        RATE("rates");
-
-        private final String plural;
-
-        Fact(String plural) {
-            this.plural = plural;
-        }
-    }
-
-    private final Map<Fact, Object> values = new EnumMap<>(Fact.class);
+    private final Map<ModuleFact, Object> values = new EnumMap<>(ModuleFact.class);
     private final Set<Voltage> voltages = new TreeSet<>();
     private final List<RawRate> rates = new ArrayList<>();
     private final List<Doubt> doubts = new ArrayList<>();
+    /** What was said, one entry a statement; not copied, since it serves only while a text is read. */
+    private final List<String> told = new ArrayList<>();
+    private OptionalInt pins = OptionalInt.empty();
 
     void generation(Generation known) {
-        put(Fact.GENERATION, known);
+        put(ModuleFact.GENERATION, known);
     }
 
     void form(Form known) {
-        put(Fact.FORM, known);
+        put(ModuleFact.FORM, known);
     }
 
     void capacity(Capacity known) {
-        put(Fact.CAPACITY, known);
+        put(ModuleFact.CAPACITY, known);
     }
 
     void ranks(int known) {
-        put(Fact.RANKS, known);
+        put(ModuleFact.RANKS, known);
     }
 
     void chipWidth(ChipWidth known) {
-        put(Fact.CHIP_WIDTH, known);
+        put(ModuleFact.CHIP_WIDTH, known);
     }
 
     void chipSize(ChipSize known) {
-        put(Fact.CHIP_SIZE, known);
+        put(ModuleFact.CHIP_SIZE, known);
     }
 
     void errorCheck(ErrorCheck known) {
-        put(Fact.ERROR_CHECK, known);
+        put(ModuleFact.ERROR_CHECK, known);
     }
 
     void buffering(Buffering known) {
-        put(Fact.BUFFERING, known);
+        put(ModuleFact.BUFFERING, known);
     }
 
     void casLatency(int known) {
-        put(Fact.CAS_LATENCY, known);
+        put(ModuleFact.CAS_LATENCY, known);
+    }
+
+    void stack(int known) {
+        put(ModuleFact.STACK, known);
+    }
+
+    void checkBits(int known) {
+        put(ModuleFact.CHECK_BITS, known);
+    }
+
+    void accessTime(AccessTime known) {
+        put(ModuleFact.ACCESS_TIME, known);
+    }
+
+    void contacts(ContactMetal known) {
+        put(ModuleFact.CONTACTS, known);
     }
 
     void voltage(Voltage known) {
         voltages.add(known);
+        told.add("voltage " + known);
+    }
+
+    /** A number of pins; it tells the form only together with the generation. */
+    void pins(int known) {
+        pins = OptionalInt.of(known);
+        told.add(known + " pins");
+    }
+
+    /** Says what a part of the text means that no fact stands for. */
+    void tell(String meaning) {
+        told.add(meaning);
+    }
+
+    List<String> told() {
+        return Collections.unmodifiableList(told);
     }
 
     /** A rate in MT/s, as a column of rates gives it. */
@@ -100,10 +121,11 @@ public final class Facts {
 
     void rate(RawRate written) {
         rates.add(written);
+        told.add("rate " + written.number() + (written.megahertz() ? " MHz" : " MT/s"));
     }
 
     void rate(Rate known) {
-        put(Fact.RATE, known);
+        put(ModuleFact.RATE, known);
     }
 
     void doubt(Doubt doubt) {
@@ -111,11 +133,23 @@ public final class Facts {
     }
 
     public Optional<Generation> generation() {
-        return Optional.ofNullable((Generation) values.get(Fact.GENERATION));
+        return Optional.ofNullable((Generation) values.get(ModuleFact.GENERATION));
+    }
+
+    public Optional<Form> form() {
+        return Optional.ofNullable((Form) values.get(ModuleFact.FORM));
+    }
+
+    public Optional<Buffering> buffering() {
+        return Optional.ofNullable((Buffering) values.get(ModuleFact.BUFFERING));
+    }
+
+    Optional<ErrorCheck> errorCheck() {
+        return Optional.ofNullable((ErrorCheck) values.get(ModuleFact.ERROR_CHECK));
     }
 
     public Optional<Capacity> capacity() {
-        return Optional.ofNullable((Capacity) values.get(Fact.CAPACITY));
+        return Optional.ofNullable((Capacity) values.get(ModuleFact.CAPACITY));
     }
 
     /** Whether nothing at all is known. */
@@ -123,11 +157,13 @@ public final class Facts {
         return values.isEmpty() && voltages.isEmpty() && rates.isEmpty();
     }
 
-    private void put(Fact fact, Object known) {
+    private void put(ModuleFact fact, Object known) {
+        told.add(fact.text() + " " + text(known));
         Object before = values.putIfAbsent(fact, known);
         if (before != null && !before.equals(known)) {
             doubts.add(Doubt.warning("contradiction", "Two %s are given: %s and %s; the first is used."
-                    .formatted(fact.plural, before, known), "one of them", "Look at the label of the module."));
+                    .formatted(fact.plural(), text(before), text(known)), "one of them",
+                    "Look at the label of the module."));
         }
     }
 
@@ -137,6 +173,7 @@ public final class Facts {
         copy.voltages.addAll(voltages);
         copy.rates.addAll(rates);
         copy.doubts.addAll(doubts);
+        copy.pins = pins;
         return copy;
     }
 
@@ -147,6 +184,7 @@ public final class Facts {
         both.voltages.addAll(other.voltages);
         both.rates.addAll(other.rates);
         both.doubts.addAll(other.doubts);
+        both.pins = both.pins.isPresent() ? both.pins : other.pins;
         return both;
     }
 
@@ -157,7 +195,7 @@ public final class Facts {
         if (both.voltages.isEmpty()) {
             both.voltages.addAll(other.voltages);
         }
-        if (both.rates.isEmpty() && !values.containsKey(Fact.RATE)) {
+        if (both.rates.isEmpty() && !values.containsKey(ModuleFact.RATE)) {
             both.rates.addAll(other.rates);
         }
         return both;
@@ -166,15 +204,34 @@ public final class Facts {
     /** The same module with its generation, where that is known from elsewhere. */
     public Facts ofGeneration(Generation known) {
         Facts all = copy();
-        all.values.putIfAbsent(Fact.GENERATION, known);
+        all.values.putIfAbsent(ModuleFact.GENERATION, known);
         return all;
     }
 
     /** What holds for any module of the same make. */
     public Facts withoutCapacity() {
         Facts all = copy();
-        all.values.remove(Fact.CAPACITY);
+        all.values.remove(ModuleFact.CAPACITY);
         return all;
+    }
+
+    /**
+     * The same facts with rates made grades, and with what follows of the number of pins.
+     *
+     * @param notices takes what is doubtful
+     */
+    public Facts settled(List<Doubt> notices) {
+        notices.addAll(doubts);
+        Facts settled = copy();
+        settled.doubts.clear();
+        settled.rates.clear();
+        for (RawRate rate : rates) {
+            rate.resolve(generation(), notices).ifPresent(settled::rate);
+        }
+        FamilyCheck.of(settled, pins, notices);
+        notices.addAll(settled.doubts);
+        settled.doubts.clear();
+        return settled;
     }
 
     /**
@@ -183,13 +240,7 @@ public final class Facts {
      * @param notices takes what is doubtful
      */
     public Optional<ModuleKind> kind(List<Doubt> notices) {
-        notices.addAll(doubts);
-        Facts settled = copy();
-        settled.doubts.clear();
-        for (RawRate rate : rates) {
-            rate.resolve(generation(), notices).ifPresent(settled::rate);
-        }
-        notices.addAll(settled.doubts);
+        Facts settled = settled(notices);
         Optional<Capacity> capacity = capacity();
         if (capacity.isEmpty() || capacity.get().isNone()) {
             return Optional.empty();
@@ -197,11 +248,38 @@ public final class Facts {
         return Optional.of(settled.build(capacity.get()));
     }
 
+    /** Everything known, as text. */
+    public Map<ModuleFact, String> named() {
+        Map<ModuleFact, String> named = new EnumMap<>(ModuleFact.class);
+        values.forEach((fact, value) -> named.put(fact, text(value)));
+        if (!voltages.isEmpty()) {
+            named.put(ModuleFact.VOLTAGE, String.join(", ", voltages.stream().map(Voltage::toString).toList()));
+        }
+        return named;
+    }
+
+    private static String text(Object value) {
+        if (value instanceof Generation generation) {
+            return generation.text();
+        } else if (value instanceof Form form) {
+            return form.text();
+        } else if (value instanceof Buffering buffering) {
+            return buffering.text();
+        } else if (value instanceof ErrorCheck check) {
+            return check.text();
+        } else if (value instanceof ChipWidth width) {
+            return width.text();
+        } else if (value instanceof ContactMetal metal) {
+            return metal.text();
+        }
+        return value.toString();
+    }
+
     private ModuleKind build(Capacity capacity) {
         ModuleKind kind = ModuleKind.ofCapacity(capacity);
-        for (Map.Entry<Fact, Object> entry : values.entrySet()) {
+        for (Map.Entry<ModuleFact, Object> entry : values.entrySet()) {
             kind = switch (entry.getKey()) {
-                case CAPACITY -> kind;
+                case CAPACITY, VOLTAGE -> kind;
                 case GENERATION -> kind.with((Generation) entry.getValue());
                 case FORM -> kind.with((Form) entry.getValue());
                 case RANKS -> kind.withRanks((Integer) entry.getValue());
@@ -209,6 +287,10 @@ public final class Facts {
                 case CHIP_SIZE -> kind.with((ChipSize) entry.getValue());
                 case ERROR_CHECK -> kind.with((ErrorCheck) entry.getValue());
                 case BUFFERING -> kind.with((Buffering) entry.getValue());
+                case STACK -> kind.withStack((Integer) entry.getValue());
+                case CHECK_BITS -> kind.withCheckBits((Integer) entry.getValue());
+                case ACCESS_TIME -> kind.with((AccessTime) entry.getValue());
+                case CONTACTS -> kind.with((ContactMetal) entry.getValue());
                 case CAS_LATENCY -> kind.withCasLatency((Integer) entry.getValue());
                 case RATE -> kind.with((Rate) entry.getValue());
             };

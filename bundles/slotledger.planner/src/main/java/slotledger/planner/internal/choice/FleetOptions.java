@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import slotledger.model.board.BoardId;
 import slotledger.model.board.Processor;
+import slotledger.model.board.Redundancy;
 import slotledger.model.task.Progress;
 import slotledger.model.trade.Policy;
 import slotledger.rules.MemoryRules;
@@ -17,7 +18,8 @@ import slotledger.rules.Setup;
 public final class FleetOptions {
 
     private record BoardKey(
-            BoardId board, int processors, Optional<Processor> processor, Optional<String> operatingSystem) {
+            BoardId board, int processors, Optional<Processor> processor, Optional<String> operatingSystem,
+            Redundancy redundancy) {
     }
 
     private final MemoryRules rules;
@@ -96,7 +98,7 @@ public final class FleetOptions {
     private JudgedBoard board(MachineClass group) {
         Setup setup = group.setup();
         BoardKey key = new BoardKey(
-                setup.board().id(), setup.processors(), setup.processor(), setup.operatingSystem());
+                setup.board().id(), setup.processors(), setup.processor(), setup.operatingSystem(), setup.redundancy());
         return boards.computeIfAbsent(key, unused -> new JudgedBoard(rules, setup));
     }
 

@@ -9,6 +9,7 @@ import java.util.Set;
 import slotledger.model.board.Bank;
 import slotledger.model.board.Board;
 import slotledger.model.board.FillRow;
+import slotledger.model.board.RedundancyTerms.FillSet;
 import slotledger.model.board.Slot;
 import slotledger.rules.Setup;
 
@@ -42,6 +43,11 @@ public record SlotOrder(List<String> sockets, List<List<String>> patterns, List<
                 patterns.add(sockets.stream().filter(row.slots()::contains).toList());
             }
         }
+        Set<String> kept = new HashSet<>();
+        for (FillSet set : sets(setup)) {
+            kept.addAll(set.slots());
+            patterns.add(sockets.stream().filter(kept::contains).toList());
+        }
         List<List<String>> banks = banks(board, sockets);
         Set<String> filled = new HashSet<>();
         for (List<String> bank : banks) {
@@ -51,6 +57,14 @@ public record SlotOrder(List<String> sockets, List<List<String>> patterns, List<
         }
         sockets.forEach(socket -> patterns.add(List.of(socket)));
         return new SlotOrder(sockets, List.copyOf(patterns), banks);
+    }
+
+    /** What is filled together where the machine keeps memory back. */
+    private static List<FillSet> sets(Setup setup) {
+        return setup.board().terms(setup.redundancy()).stream()
+                .flatMap(terms -> terms.sets().stream())
+                .filter(set -> set.processors() == setup.processors())
+                .toList();
     }
 
     private static List<List<String>> banks(Board board, List<String> sockets) {

@@ -1,12 +1,13 @@
 package slotledger.rules.internal.alike;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import slotledger.model.board.Takes;
-import slotledger.model.module.ModuleKind;
 import slotledger.model.module.Piece;
 import slotledger.model.verdict.Reason;
 import slotledger.model.verdict.Weight;
@@ -20,7 +21,22 @@ public final class LookAlikes {
 
     private static final List<AlikePair> PAIRS = AlikeFile.read("look-alikes.txt");
 
+    /** Each pair in both directions; a direction that does no harm is in the first list only. */
+    private static final List<AlikePair> DIRECTED =
+            PAIRS.stream().flatMap(pair -> Stream.of(pair, pair.turned())).toList();
+    private static final List<AlikePair> HARMFUL =
+            DIRECTED.stream().filter(pair -> pair.alike().oneForOther().isPresent()).toList();
+    private static final Map<String, List<AlikePair>> BY_RULE = byRule();
+
     private LookAlikes() {
+    }
+
+    private static Map<String, List<AlikePair>> byRule() {
+        Map<String, List<AlikePair>> found = new HashMap<>();
+        for (AlikePair pair : HARMFUL) {
+            pair.alike().rules().forEach(rule -> found.computeIfAbsent(rule, key -> new ArrayList<>()).add(pair));
+        }
+        return found;
     }
 
     public static List<LookAlike> all() {
@@ -29,43 +45,21 @@ public final class LookAlikes {
 
     /** Those that are surely the first piece and the second, in this order. */
     public static List<LookAlike> between(Piece first, Piece second) {
-        List<LookAlike> found = new ArrayList<>();
-        for (AlikePair pair : PAIRS) {
-            if (pair.joins(first, second)) {
-                found.add(pair.alike());
-            } else if (pair.turned().joins(first, second)) {
-                found.add(pair.alike().turned());
-            }
-        }
-        return found;
+        return DIRECTED.stream().filter(pair -> pair.joins(first, second)).map(AlikePair::alike).toList();
     }
 
-    /** Those of which the piece may be the one and wrong, and the slot may take the other. */
+    /** Those of which the piece surely is the one and wrong, and the slot may take the other. */
     public static List<LookAlike> wrongFor(Piece piece, Takes takes) {
-        return confusions(piece, takes).stream().map(AlikePair::alike).toList();
-    }
-
-    private static List<AlikePair> confusions(Piece piece, Takes takes) {
-        List<AlikePair> found = new ArrayList<>();
-        for (AlikePair pair : PAIRS) {
-            for (AlikePair each : List.of(pair, pair.turned())) {
-                if (each.alike().oneForOther().isPresent() && each.one().match(piece) != Match.NO
-                        && each.other().mayGoInto(takes) && sameFamily(each, piece, takes)) {
-                    found.add(each);
-                }
-            }
-        }
-        return found;
-    }
-
-    private static boolean sameFamily(AlikePair pair, Piece piece, Takes takes) {
-        return !(piece instanceof ModuleKind kind) || !pair.one().generations().equals(pair.other().generations())
-                || kind.generation().filter(each -> each != takes.generation()).isEmpty();
+        return HARMFUL.stream()
+                .filter(pair -> pair.one().match(piece) == Match.YES && pair.mayMislead(piece, takes))
+                .map(AlikePair::alike)
+                .toList();
     }
 
     /** The finer reasons of a rule's objection: what the modules concerned may have been taken for. */
     public static List<Reason> below(String rule, Weight weight, Statement words, Situation situation) {
-        if (weight == Weight.PASSES) {
+        List<AlikePair> pairs = BY_RULE.getOrDefault(rule, List.of());
+        if (weight == Weight.PASSES || pairs.isEmpty()) {
             return List.of();
         }
         Map<String, Reason> reasons = new LinkedHashMap<>();
@@ -74,8 +68,8 @@ public final class LookAlikes {
             Optional<Takes> takes = situation.takes(i);
             Optional<Piece> piece = situation.setup().population().in(label).piece();
             if (words.slots().contains(label) && takes.isPresent() && piece.isPresent()) {
-                for (AlikePair pair : confusions(piece.get(), takes.get())) {
-                    if (pair.alike().rules().contains(rule)) {
+                for (AlikePair pair : pairs) {
+                    if (pair.mayMislead(piece.get(), takes.get())) {
                         reasons.putIfAbsent(pair.alike().id(), reason(rule, weight, words, label, pair, piece.get()));
                     }
                 }

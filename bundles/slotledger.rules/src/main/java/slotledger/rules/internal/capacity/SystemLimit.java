@@ -37,7 +37,7 @@ public record SystemLimit(Optional<Capacity> least, Optional<Capacity> most) {
 
     private static SystemLimit find(String name) {
         String words = name.toLowerCase(Locale.ROOT);
-        if (!words.contains("win")) {
+        if (!words.contains("win") && !words.contains("hyper-v")) {
             return NONE;
         }
         boolean is64 = BITS_64.matcher(words).find();

@@ -16,7 +16,7 @@ import slotledger.model.unit.Capacity;
 /**
  * One edition of Windows and the physical memory it uses.
  *
- * @param name    as Microsoft's page writes it
+ * @param name    words that name it on Microsoft's page
  * @param limit32 of the 32-bit edition; empty where there is none
  * @param limit64 of the 64-bit edition; empty where there is none
  */
@@ -25,6 +25,8 @@ record WindowsEdition(String name, Optional<Capacity> limit32, Optional<Capacity
     private static final List<String> EDITION_WORDS = List.of(
             "pro", "home", "enterprise", "education", "ultimate", "starter", "basic", "premium",
             "business", "standard", "datacenter", "essentials", "foundation", "web");
+    /** Words that a name and an edition both have, or neither. */
+    private static final List<String> KINDS = List.of("server", "r2", "itanium", "embedded");
     private static final List<WindowsEdition> ALL = read();
 
     /** All editions of the data file. */
@@ -44,8 +46,7 @@ record WindowsEdition(String name, Optional<Capacity> limit32, Optional<Capacity
         int most = 0;
         for (WindowsEdition edition : ALL) {
             List<String> own = words(edition.name.toLowerCase(Locale.ROOT));
-            if (words.contains("server") == own.contains("server") && words.containsAll(own)
-                    && words.contains("r2") == own.contains("r2")) {
+            if (isOfKind(words, own) && words.containsAll(own)) {
                 if (own.size() > most) {
                     best.clear();
                     most = own.size();
@@ -63,13 +64,16 @@ record WindowsEdition(String name, Optional<Capacity> limit32, Optional<Capacity
         for (WindowsEdition edition : ALL) {
             List<String> own = words(edition.name.toLowerCase(Locale.ROOT));
             int release = releaseWords(own);
-            if (words.contains("server") == own.contains("server") && words.containsAll(own.subList(0, release))
-                    && words.contains("r2") == own.contains("r2") && !found.contains(edition)) {
+            if (isOfKind(words, own) && words.containsAll(own.subList(0, release)) && !found.contains(edition)) {
                 found.add(edition);
             }
         }
         boolean bare = words.stream().noneMatch(EDITION_WORDS::contains);
         return bare || exact.isEmpty() ? found : exact;
+    }
+
+    private static boolean isOfKind(List<String> words, List<String> own) {
+        return KINDS.stream().allMatch(kind -> words.contains(kind) == own.contains(kind));
     }
 
     private static int releaseWords(List<String> words) {
@@ -80,7 +84,7 @@ record WindowsEdition(String name, Optional<Capacity> limit32, Optional<Capacity
         String apart = text.replaceAll("\\bwin(?=\\d)", "windows ").replaceAll("\\bwin\\b", "windows");
         return Arrays.stream(apart.split("[^a-z0-9.]+"))
                 .filter(word -> !word.isEmpty())
-                .map(word -> word.equals("professional") ? "pro" : word)
+                .map(word -> word.equals("professional") ? "pro" : word.equals("ia64") ? "itanium" : word)
                 .toList();
     }
 

@@ -27,8 +27,8 @@ public final class ChannelRanksFit extends Rule {
                 "channel-ranks",
                 "A channel drives up to a certain number of ranks, all its modules together.",
                 Source.document(
-                        "PowerEdge M620 Owner's Manual",
-                        "two quad-rank modules a channel, or three of one or two ranks"),
+                        "PowerEdge M620 Owner's Manual, page 32; System x3630 M4 product guide, page 12",
+                        "two quad-rank modules a channel, or three of one or two ranks; eight ranks a channel"),
                 "Read the organisation on the labels of all modules of the channel and add the ranks: 2Rx4 and 1Rx4 "
                         + "make 3.",
                 "Take a module out of the channel, or use modules with fewer ranks.",

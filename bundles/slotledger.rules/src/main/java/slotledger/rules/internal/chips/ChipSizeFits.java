@@ -33,8 +33,9 @@ public final class ChipSizeFits extends ModuleRule {
                 Source.document(
                         "PC Hardware in a Nutshell, 3rd edition",
                         "chapter 5.4: a 440BX sees 256 MB only as 16 chips of 128 Mbit"),
-                "Chip size = capacity x 8 / ranks / chips a rank, where a rank has 64 / chip width chips; read "
-                        + "ranks and width on the label (2Rx8), or look up the part number.",
+                "Chip size = capacity x 8 / ranks / chips a rank, where a rank of 64 data bits has 64 / chip width "
+                        + "chips. Read ranks and width on the label (2Rx8), count the chips, or look up the part "
+                        + "number.",
                 "Choose a module of the same capacity with more and smaller chips, or smaller modules.",
                 "An 8 GB module 1Rx8 has 8 chips: 8 x 8 Gbit / 8 = 8 Gbit each. A board that knows chips up to 4 "
                         + "Gbit needs an 8 GB module 2Rx8, 16 chips of 4 Gbit."));

@@ -32,8 +32,8 @@ public final class ChipWidthFits extends ModuleRule {
                 Source.document(
                         "HP Hardware Reference Guide (705 G1 and others)",
                         "\"DIMMs with x4 SDRAM are not supported\""),
-                "Read the organisation on the label: 2Rx8 means two ranks of x8 chips. Else count the chips without "
-                        + "those for ECC: 16 on one rank are x4, 8 are x8, 4 are x16.",
+                "Read the organisation on the label: 2Rx8 means two ranks of x8 chips. Else count the chips of a "
+                        + "64-bit module without those for ECC: 16 on one rank are x4, 8 are x8, 4 are x16.",
                 "Choose a module with chips of a width that the board works with; say it in the order.",
                 "A 1 GB DDR2 module of 16 chips of 512 Mbit as one rank has x4 chips (64 bits / 16 chips). A "
                         + "desktop that works with x8 and x16 sees half of it or nothing."));

@@ -25,7 +25,9 @@ public final class ModuleRanksFit extends ModuleRule {
         super(new RulePage(
                 "module-ranks",
                 "A board works with modules of up to a certain number of ranks.",
-                Source.document("PowerEdge M620 Owner's Manual", "rank limits of a channel"),
+                Source.document(
+                        "PowerEdge T640 Installation and Service Manual",
+                        "Table 2: RDIMM dual or single rank, LRDIMM quad or octo rank"),
                 "Read the organisation on the label: 2Rx8 means two ranks, 4Rx4 four.",
                 "Choose a module with fewer ranks.",
                 "A board works with modules of up to 2 ranks. A 16 GB module 4Rx8 is not allowed, one of 2Rx8 is."));

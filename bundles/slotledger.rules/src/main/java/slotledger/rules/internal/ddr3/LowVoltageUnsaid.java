@@ -51,12 +51,14 @@ public final class LowVoltageUnsaid extends ModuleRule {
                 || module.kind().form().filter(Form.SO_DIMM::equals).isEmpty()) {
             return SILENT;
         }
+        boolean lower = false;
         for (Voltage each : ModuleFacts.voltages(module.kind())) {
-            if (each.millivolts() <= LOW) {
+            if (each.millivolts() == LOW) {
                 return PASSES;
             }
+            lower |= each.millivolts() < LOW;
         }
-        return CAUTION;
+        return lower ? SILENT : CAUTION;
     }
 
     @Override

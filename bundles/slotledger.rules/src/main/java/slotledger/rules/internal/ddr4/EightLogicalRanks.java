@@ -34,7 +34,7 @@ public final class EightLogicalRanks extends Rule {
                 Source.document(
                         "System x3630 M4 product guide, page 12 (DDR3)",
                         "eight ranks a channel, more with LRDIMMs; that DDR4 has the same limit is from memory"),
-                "Add the ranks on the labels of a channel: 2Rx4 counts 2, 4S2Rx4 counts 4 x 2 = 8.",
+                "Add the ranks on the labels of a channel: 2Rx4 counts 2, 2S4Rx4 counts 2 x 4 = 8.",
                 "Use modules of fewer ranks, or look in the board's manual for the ranks of a channel and add them "
                         + "to its board file.",
                 "Three registered modules 2Rx4 in a channel make 6 ranks: within 8. Three of 4Rx4 make 12. A "

@@ -21,7 +21,7 @@ public final class OneDdr4Stacking extends OneStacking {
                 Source.document(
                         "Fujitsu PRIMERGY RX4770 M6 Upgrade and Maintenance Manual",
                         "Table 3, page 240: 3DS RDIMM goes with 3DS RDIMM only"),
-                "Read the label: 2S2Rx4 or 4S2Rx4 means stacked chips, 2Rx4 plain ones. Registered DDR4 modules below "
+                "Read the label: 2S2Rx4 or 2S4Rx4 means stacked chips, 2Rx4 plain ones. Registered DDR4 modules below "
                         + "64 GB have plain chips (from memory).",
                 "Use stacked modules only, or plain ones only.",
                 "A server holds 8 x 64 GB 2Rx4 of plain 16 Gbit chips. 4 x 128 GB 2S2Rx4 have stacked chips: beside "

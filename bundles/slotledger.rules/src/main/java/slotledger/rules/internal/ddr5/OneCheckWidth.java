@@ -60,7 +60,7 @@ public final class OneCheckWidth extends Rule {
                 int bits = kind.checkBits().getAsInt();
                 mixed |= first != 0 && bits != first;
                 first = first == 0 ? bits : first;
-            } else if (!ModuleFacts.checkBits(kind).equals(Optional.of(false))) {
+            } else if (ModuleFacts.checkBits(kind).orElse(true)) {
                 unknown++;
             }
         }
@@ -86,7 +86,7 @@ public final class OneCheckWidth extends Rule {
         return Slots.by(modules, module -> {
             ModuleKind kind = module.kind();
             if (kind.checkBits().isEmpty()) {
-                return ModuleFacts.checkBits(kind).equals(Optional.of(false)) ? "none" : "unknown";
+                return ModuleFacts.checkBits(kind).orElse(true) ? "unknown" : "none";
             }
             int bits = kind.checkBits().getAsInt();
             boolean x4 = ModuleFacts.chipWidth(kind).equals(Optional.of(ChipWidth.X4));

@@ -21,10 +21,10 @@ public final class OneDdr5Stacking extends OneStacking {
                 Source.document(
                         "PowerEdge R860 Installation and Service Manual; Lenovo ThinkSystem SR630 V3 User Guide",
                         "general memory module installation guidelines; independent mode installation rules"),
-                "Read the label: 2S2Rx4 or 4S2Rx4 means stacked chips, 2Rx4 plain ones. Registered DDR5 modules below "
+                "Read the label: 2S2Rx4 or 2S4Rx4 means stacked chips, 2Rx4 plain ones. Registered DDR5 modules below "
                         + "128 GB have plain chips (from memory).",
                 "Use stacked modules only, or plain ones only.",
-                "A server holds 8 x 64 GB 2Rx4 of plain chips. 256 GB modules 4S2Rx4 are 4 dies high (2 x 16 chips x "
+                "A server holds 8 x 64 GB 2Rx4 of plain chips. 256 GB modules 2S4Rx4 are 4 dies high (2 x 16 chips x "
                         + "4 x 16 Gbit / 8 = 256 GB): beside the 64 GB modules they are not allowed."));
     }
 

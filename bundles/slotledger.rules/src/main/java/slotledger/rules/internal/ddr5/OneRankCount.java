@@ -35,7 +35,7 @@ public final class OneRankCount extends Rule {
                         "Lenovo ThinkSystem SR630 V3 User Guide",
                         "independent mode installation rules: same number of ranks, with two exceptions for 16 "
                                 + "modules a processor"),
-                "Read the ranks on the labels: 1Rx4 has 1, 2Rx8 has 2, 4S2Rx4 has 4 x 2 = 8.",
+                "Read the ranks on the labels: 1Rx4 has 1, 2Rx8 has 2, 2S4Rx4 has 2 x 4 = 8.",
                 "Use modules of one number of ranks, or fill every socket as the board's manual prints it.",
                 "A processor has 16 sockets. 8 x 32 GB 2Rx8 and 8 x 16 GB 1Rx8 fill all: 2 and 1 rank are allowed so "
                         + "by one maker. 8 x 32 GB and 4 x 16 GB leave 4 sockets empty: not there."));

@@ -28,7 +28,8 @@ public final class ChannelsEqual extends Rule {
                         "HP Hardware Reference Guide 8FJ83EA",
                         "\"the channel populated with the least amount of memory describes the total amount of "
                                 + "memory assigned to dual channel\""),
-                "Add up the capacities of each channel; the board's map says which slot belongs to which.",
+                "Add up the capacities of each channel, soldered memory too; the board's map says which slot belongs "
+                        + "to which channel. The colours of sockets differ in meaning from maker to maker.",
                 "Spread the modules so that all channels hold the same total.",
                 "Channel A holds 8 GB, channel B 4 GB: twice 4 GB = 8 GB run in dual channel and 4 GB alone. Two "
                         + "modules of 4 GB in B would make all 16 GB dual."));

@@ -24,7 +24,8 @@ public final class FillOrderHolds extends Rule {
                 "fill-order",
                 "The sockets that come first in the document's order are filled first.",
                 Source.document("HP Hardware Reference Guide 8FJ83EA", "Populating DIMM sockets: DIMM 4, 2, 3, 1"),
-                "The order stands in the board's manual or on a label inside the cover.",
+                "The order stands in the board's manual, often also on a label inside the cover; the colour of the "
+                        + "sockets alone doesn't tell it.",
                 "Move the modules to the sockets that come first.",
                 "An order is 4, 2, 3, 1. Two modules go into 4 and 2. In 1 and 2 the machine may start, but not as "
                         + "the maker tested it."));

@@ -27,7 +27,9 @@ public final class FillTableHolds extends Rule {
         super(new RulePage(
                 "fill-table",
                 "Where a document prints which sockets a number of modules goes into, they go exactly there.",
-                Source.document("PowerEdge T630 Owner's Manual", "Table 31, page 95"),
+                Source.document(
+                        "PowerEdge T640 Installation and Service Manual",
+                        "population rules: 4 modules a processor in A1, A2, A4, A5"),
                 "Look up the row for the number of modules and processors in the board's manual.",
                 "Move the modules into the sockets of the printed row.",
                 "A table prints 4 modules in A1, A2, A4, A5. Four modules in A1, A2, A3, A4 are in the order of the "

@@ -27,11 +27,14 @@ public final class FirstOfChannelFirst extends Rule {
         super(new RulePage(
                 "first-of-channel",
                 "Where no document gives an order, the first slot of a channel is filled before the others.",
-                Source.document("Lenovo ThinkSystem SR630 V3 memory guide", "slot 0 of each channel first"),
+                Source.document(
+                        "Lenovo ThinkSystem SR630 V3 User Guide",
+                        "independent mode installation rules: in each channel the slot farthest from the processor "
+                                + "(slot 0) first"),
                 "The first slot is the one the manual calls first, or that stands farthest from the processor.",
                 "Move the module to the first slot of its channel.",
-                "Channel A has A1 (first) and A2. One module in A2 with A1 empty lets the wires of A1 end open and "
-                        + "can keep the rate down."));
+                "Channel A has A1 (first) and A2. 1 module in A2 with A1 empty lets the wires of A1 end open; a grade "
+                        + "of 2666 MT/s may run only at less, or not start."));
     }
 
     @Override

@@ -21,7 +21,10 @@ public final class ProcessorsEqual extends Rule {
         super(new RulePage(
                 "processors-equal",
                 "All installed processors have the same amount of memory.",
-                Source.document("PowerEdge T630 Owner's Manual", "general memory module installation guidelines"),
+                Source.document(
+                        "PowerEdge FC430 Owner's Manual",
+                        "page 56, general memory module installation guidelines: the same configuration for each "
+                                + "processor"),
                 "Add up the capacities by processor; the board's map says which slot belongs to which.",
                 "Spread the modules evenly over the processors.",
                 "Two processors share 8 modules of 8 GB. With 4 each both have 32 GB; with 6 and 2 the second has "

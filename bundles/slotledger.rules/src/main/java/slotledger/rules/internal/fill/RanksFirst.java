@@ -29,7 +29,10 @@ public final class RanksFirst extends Rule {
         super(new RulePage(
                 "ranks-first",
                 "Modules with more ranks go into the sockets that come first in the order.",
-                Source.document("PowerEdge T630 Owner's Manual", "general memory module installation guidelines"),
+                Source.document(
+                        "Precision Rack 7910 Owner's Manual",
+                        "page 21, general memory module installation guidelines: highest rank count in the white "
+                                + "sockets first"),
                 "Compare the ranks on the labels in the order of the sockets: 4Rx4 has four, 2Rx8 two.",
                 "Exchange the modules so that none with fewer ranks comes before one with more.",
                 "The order is A1, A5 of one channel. With 4Rx4 in A1 and 2Rx4 in A5 the rule holds; with 2Rx4 in A1 "

@@ -27,9 +27,9 @@ public final class BufferingFits extends ModuleRule {
                 "buffering",
                 "A module is unbuffered, registered, load-reduced or fully buffered as the board works with.",
                 Source.document("Intel Desktop Board D845GBV memory page", "\"Registered DIMMs are not supported\""),
-                "Read the last letter of the label's speed: U or E unbuffered, R registered, L load-reduced, F fully "
-                        + "buffered. A registered module has a wider chip in the middle of its face. Modules without "
-                        + "ECC and SO-DIMMs count as unbuffered.",
+                "Read the letter behind the rate on the label: U or E unbuffered, R registered, L load-reduced, F "
+                        + "fully buffered. Without a label look at the middle of the module: a chip of other shape "
+                        + "than the rest is a register. Modules without ECC and SO-DIMMs count as unbuffered.",
                 "Choose a module of a buffering that the board works with.",
                 "A desktop works with unbuffered modules. A 16 GB module labelled PC4-2400T-R is registered: the "
                         + "desktop "

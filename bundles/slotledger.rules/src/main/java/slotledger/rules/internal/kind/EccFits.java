@@ -27,16 +27,19 @@ public final class EccFits extends ModuleRule {
                 "Whether a board uses, ignores or refuses ECC modules, or takes nothing else, is a fact of the board.",
                 Source.document("Intel Desktop Board D845GBV memory page",
                         "\"ECC DIMMs should not be used ... could damage the board\""),
-                "Count the chips: 9 or 18 alike on a rank mean ECC, 8 or 16 none. The label says E or R for ECC. What "
-                        + "the board does with them stands in its manual under memory.",
+                "Count the chips of a rank: 9 x8 chips or 18 x4 chips mean ECC, 8 or 16 none; on DDR5 10 x8, 18 or 20 "
+                        + "x4 mean ECC. On a SIMM x9 and x36 mean parity, x8 and x32 none. The label says E or R for "
+                        + "ECC. What the board does with it stands in its manual under memory.",
                 "Choose modules with or without ECC as the board's manual says.",
-                "A board refuses ECC. An 8 GB module with 18 chips carries 72 bits instead of 64: it is not "
-                        + "planned for "
-                        + "this board, though it goes into the slot."));
+                "A board refuses ECC. An 8 GB module of 18 chips x8 on two ranks carries 2 x 9 x 8 = 2 x 72 bits "
+                        + "instead of 2 x 64: it is not planned for this board, though it goes into the slot."));
     }
 
     @Override
     protected Optional<Weight> weigh(Placed module) {
+        if (ModuleFacts.isPageMode(module.way().generation())) {
+            return SILENT;
+        }
         Optional<Boolean> checkBits = ModuleFacts.checkBits(module.kind());
         boolean unknown = checkBits.isEmpty();
         boolean has = checkBits.orElse(false);

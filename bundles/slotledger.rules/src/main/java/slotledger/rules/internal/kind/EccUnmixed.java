@@ -27,8 +27,11 @@ public final class EccUnmixed extends Rule {
         super(new RulePage(
                 "ecc-mixed",
                 "ECC works only where every module carries it.",
-                Source.document("Intel Desktop Board D850GB manual", "section 1.5.3"),
-                "Count the chips of every module: 9 or 18 alike on a rank mean ECC, 8 or 16 none.",
+                Source.document(
+                        "Intel Desktop Board D850GB manual",
+                        "section 1.5.3: ECC only if every module is ECC"),
+                "Count the chips of a rank of every module: 9 x8 or 18 x4 mean ECC, 8 or 16 none (on DDR5 10 x8, 18 "
+                        + "or 20 x4). The label says E or R for ECC.",
                 "Give the machine ECC modules only, or accept that errors are not checked.",
                 "A workstation that uses ECC holds 2 x 8 GB ECC. A third module without ECC makes 24 GB, all "
                         + "unchecked."));
@@ -40,7 +43,7 @@ public final class EccUnmixed extends Rule {
         int without = 0;
         int unknown = 0;
         for (Placed module : situation.described()) {
-            if (module.way().ecc() != EccOutcome.USED) {
+            if (module.way().ecc() != EccOutcome.USED || ModuleFacts.isPageMode(module.way().generation())) {
                 continue;
             }
             Optional<Boolean> checkBits = ModuleFacts.checkBits(module.kind());

@@ -25,10 +25,12 @@ public final class FormFits extends ModuleRule {
         super(new RulePage(
                 "form",
                 "A module has the mechanical form the slot is made for.",
-                Source.document("JEDEC JESD21-C, section 4.20", "one outline for each form"),
-                "Measure it: a DIMM is about 133 mm long, a SO-DIMM about 68 mm.",
+                Source.document("JEDEC JESD21-C", "section 4, one outline for each form; lengths from memory"),
+                "Measure it: a 30-pin SIMM is about 89 mm long, a 72-pin SIMM 108 mm, a DIMM or RIMM 133 mm, a "
+                        + "SO-DIMM 68 mm. A CAMM2 or LPCAMM2 is a plate 78 mm wide that is held by screws.",
                 "Choose a module of a form that the slot takes. Adapters are not planned with.",
-                "A notebook takes SO-DIMMs. A DDR4 DIMM with 288 contacts is twice as long as its 260-contact slot."));
+                "A notebook takes SO-DIMMs. A DDR4 DIMM with 288 contacts is 133 mm long and does not go into its "
+                        + "260-contact slot for 68 mm."));
     }
 
     @Override

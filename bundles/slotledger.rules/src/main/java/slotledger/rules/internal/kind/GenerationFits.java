@@ -1,6 +1,5 @@
 package slotledger.rules.internal.kind;
 
-import java.util.Collections;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.osgi.service.component.annotations.Component;
@@ -8,11 +7,11 @@ import slotledger.model.board.BoardFact;
 import slotledger.model.family.Families;
 import slotledger.model.module.Form;
 import slotledger.model.module.Generation;
-import slotledger.model.source.Ground;
 import slotledger.model.source.Source;
 import slotledger.model.verdict.MissingFact;
 import slotledger.model.verdict.Weight;
 import slotledger.rules.RulePage;
+import slotledger.rules.kit.ModuleFacts;
 import slotledger.rules.kit.ModuleRule;
 import slotledger.rules.spi.MemoryRule;
 import slotledger.rules.spi.Placed;
@@ -29,11 +28,13 @@ public final class GenerationFits extends ModuleRule {
         super(new RulePage(
                 "generation",
                 "A module works only in a slot of its own generation.",
-                new Source(Ground.DOCUMENT, "JEDEC JESD79, JESD79-2, JESD79-3, JESD79-4, JESD79-5",
-                        "one standard a generation; pin counts and notches from memory", Optional.empty()),
-                "Read the label: PC or DDR, PC2 or DDR2, PC3 or DDR3 (PC3L or DDR3L too), PC4 or DDR4, PC5 or DDR5. "
-                        + "Don't go by the number of pins: DDR2 and DDR3 DIMMs both have 240, DDR4 and DDR5 DIMMs both "
-                        + "288, DDR and DDR2 SO-DIMMs both 200.",
+                Source.document(
+                        "JEDEC JESD79, JESD79-2, JESD79-3, JESD79-4, JESD79-5",
+                        "one standard a generation from DDR on; pin counts and notches from memory"),
+                "Read the label: PC66 to PC133 is SDR, PC600 to PC1200 RDRAM, PC1600 to PC3200 DDR, then PC2, PC3 or "
+                        + "PC3L, PC4, PC5 for DDR2 to DDR5. Don't go by the number of pins: DDR2 and DDR3 DIMMs both "
+                        + "have 240, DDR4 and DDR5 DIMMs both 288, DDR DIMMs and RDRAM both 184, DDR and DDR2 "
+                        + "SO-DIMMs both 200. Hold the notch against the key of the slot.",
                 "Choose a module of the generation that the board takes. Never force a module past the notch.",
                 "A board takes DDR3 DIMMs. A DDR2 DIMM also has 240 pins, but its notch is after pin 64 and that of "
                         + "DDR3 after pin 48: it does not go in."));
@@ -41,6 +42,9 @@ public final class GenerationFits extends ModuleRule {
 
     @Override
     protected Optional<Weight> weigh(Placed module) {
+        if (ModuleFacts.isPageMode(module.way().generation())) {
+            return SILENT;
+        }
         Optional<Generation> generation = module.kind().generation();
         return generation.isEmpty() ? UNKNOWN : generation.get() == module.way().generation() ? PASSES : BLOCKS;
     }
@@ -68,11 +72,8 @@ public final class GenerationFits extends ModuleRule {
         Generation takes = module.way().generation();
         Optional<Form> form = module.kind().form();
         OptionalInt pins = form.isEmpty() ? OptionalInt.empty() : Families.pins(has, form.get());
-        if (pins.isEmpty() || !pins.equals(Families.pins(takes, form.get()))) {
-            return "";
-        }
-        boolean alike = !Collections.disjoint(Families.of(has, form.get()), Families.of(takes, form.get()));
-        return ": the same %d pins%s".formatted(pins.getAsInt(),
-                alike ? " and the same notch, so it goes in nevertheless" : ", but the notch is elsewhere");
+        return pins.isEmpty() || !pins.equals(Families.pins(takes, form.get()))
+                ? ""
+                : ": the same %d pins, but the notch is elsewhere".formatted(pins.getAsInt());
     }
 }

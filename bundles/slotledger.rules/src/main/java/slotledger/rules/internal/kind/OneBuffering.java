@@ -25,8 +25,11 @@ public final class OneBuffering extends Rule {
         super(new RulePage(
                 "one-buffering",
                 "Unbuffered, registered and load-reduced modules are never mixed in one machine.",
-                Source.document("PowerEdge T630 Owner's Manual", "general memory module installation guidelines"),
-                "Read the last letter of the label's speed on every module: U or E, R, L.",
+                Source.document(
+                        "Precision Rack 7910 Owner's Manual, page 21; PowerEdge M620 Owner's Manual, page 32",
+                        "RDIMMs and LRDIMMs, UDIMMs and RDIMMs must not be mixed"),
+                "Read the letter behind the rate on every label: U or E unbuffered, R registered, L load-reduced, F "
+                        + "fully buffered. Older modules: two or three flat chips across the middle are registers.",
                 "Keep the modules of one buffering and take out the others.",
                 "A server takes registered or load-reduced modules. 8 x 16 GB registered run, 8 x 64 GB load-reduced "
                         + "run; 4 of each do not start."));

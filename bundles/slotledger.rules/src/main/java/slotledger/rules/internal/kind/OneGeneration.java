@@ -6,6 +6,7 @@ import slotledger.model.module.Generation;
 import slotledger.model.source.Source;
 import slotledger.model.verdict.Weight;
 import slotledger.rules.RulePage;
+import slotledger.rules.kit.ModuleFacts;
 import slotledger.rules.kit.Rule;
 import slotledger.rules.spi.Collector;
 import slotledger.rules.spi.MemoryRule;
@@ -23,8 +24,12 @@ public final class OneGeneration extends Rule {
         super(new RulePage(
                 "one-generation",
                 "A board with sockets of two generations runs one of them at a time.",
-                Source.document("Intel support article 000088926", "never mix DDR4 and DDR5"),
-                "Look at the labels of all modules and at the colours of the sockets.",
+                Source.document(
+                        "Intel support article 000088926",
+                        "never mix DDR4 and DDR5; that older boards with two kinds of sockets run one of them is "
+                                + "common practice"),
+                "Look at the labels of all modules, and at the keys of the sockets: those of two generations lie at "
+                        + "different places.",
                 "Take out the modules of one generation.",
                 "A board has two DDR2 and two DDR3 sockets. 2 x 2 GB DDR2 run, 2 x 2 GB DDR3 run, one of each does "
                         + "not."));
@@ -39,7 +44,8 @@ public final class OneGeneration extends Rule {
         for (Placed module : situation.described()) {
             if (first == null) {
                 first = module;
-            } else if (module.way().generation() != first.way().generation()) {
+            } else if (module.way().generation() != first.way().generation()
+                    && !ModuleFacts.isPageMode(module.way().generation())) {
                 Generation one = first.way().generation();
                 Generation other = module.way().generation();
                 collector.report(Weight.BLOCKS, () -> Statement.of(

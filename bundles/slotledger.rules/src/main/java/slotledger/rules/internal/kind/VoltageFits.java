@@ -30,7 +30,8 @@ public final class VoltageFits extends ModuleRule {
                 Source.document("System x3550 M4 Installation and Service Guide",
                         "page 46: a label with L means 1.35 V specified, 1.5 V operable"),
                 "Read the label: PC3L or DDR3L means 1.35 V and 1.5 V, plain PC3 or DDR3 means 1.5 V only. Other "
-                        + "generations have one voltage each: DDR 2.5 V, DDR2 1.8 V, DDR4 1.2 V, DDR5 1.1 V.",
+                        + "families have one voltage each: SIMMs 5 V, SDR 3.3 V, RDRAM and DDR 2.5 V, DDR2 1.8 V, "
+                        + "DDR4 1.2 V, DDR5 1.1 V (from memory).",
                 "Choose a module for the voltage that the slot supplies. A board for 1.5 V "
                         + "takes modules labelled PC3L too.",
                 "A small desktop supplies 1.35 V only. A DDR3 module labelled PC3-12800 needs 1.5 V and is not "

@@ -25,8 +25,8 @@ public final class LargestModule extends ModuleRule {
                 "largest-module",
                 "No module is larger than the document allows in one slot.",
                 Source.of(Ground.PRACTICE),
-                "The largest module stands in the board's manual under memory. A newer firmware may allow more; its "
-                        + "notes say so.",
+                "The largest module stands in the board's manual under memory; it may differ from grade to grade. A "
+                        + "newer firmware may allow more; its notes say so.",
                 "Use more and smaller modules, or find a document that allows the larger one and add it to the "
                         + "catalog.",
                 "A board allows 8 GB a slot in 4 slots. 2 x 16 GB are 32 GB as well as 4 x 8 GB, but only 4 x 8 GB "

@@ -28,7 +28,8 @@ public final class ProcessorTotal extends Rule {
                 "processor-total",
                 "All modules together are no larger than the installed processors address.",
                 Source.of(Ground.PRACTICE),
-                "Find out which processor is installed; its maker's data sheet gives the largest memory.",
+                "Ask the running machine which processor is installed; the processor maker's data sheet gives the "
+                        + "largest memory.",
                 "Plan less, or change the processor first.",
                 "A processor addresses 16 GB. On a board for 32 GB, 2 x 8 GB are allowed with it and 4 x 8 GB are "
                         + "not."));

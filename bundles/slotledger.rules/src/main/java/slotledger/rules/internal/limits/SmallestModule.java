@@ -25,7 +25,8 @@ public final class SmallestModule extends ModuleRule {
                 "smallest-module",
                 "No module is smaller than the document allows.",
                 Source.of(Ground.PRACTICE),
-                "The sizes of modules allowed stand in the board's manual under memory.",
+                "The sizes of modules allowed stand in the board's manual under memory; the smallest one in its table "
+                        + "is meant.",
                 "Use a module of at least the smallest size.",
                 "A board allows modules from 1 GB to 4 GB. An old 512 MB module of the right kind is not seen."));
     }

@@ -33,7 +33,7 @@ public final class SolderedChannel extends Rule {
                 Source.document(
                         "HP EliteOne 705 G2 Maintenance and Service Guide",
                         "page 50: the channel with less memory sets how much runs in dual channel; that soldered "
-                                + "memory is such a channel is common practice"),
+                                + "memory is such a channel is common practice, no source"),
                 "The board's manual says how much is soldered and on which channel; the firmware lists it as a "
                         + "module that no slot holds.",
                 "Put a module as large as the soldered memory into the socket for dual channel throughout; take a "
@@ -46,20 +46,19 @@ public final class SolderedChannel extends Rule {
     @Override
     public void judge(Situation situation, Collector collector) {
         Board board = situation.board();
-        if (board.channels().size() < 2 || situation.hasUnread() || board.interleave() == Interleave.NONE) {
+        if (!hasSoldered(situation.modules()) || board.channels().size() < 2
+                || situation.hasUnread() || board.interleave() == Interleave.NONE) {
             return;
         }
         long[] totals = new long[board.channels().size()];
         boolean[] fixed = new boolean[totals.length];
-        boolean soldered = false;
         List<Placed> modules = situation.modules();
         for (int i = 0; i < modules.size(); i++) {
             Placed module = modules.get(i);
             totals[module.channel()] += module.kind().capacity().kibibytes();
             fixed[module.channel()] |= module.isSoldered();
-            soldered |= module.isSoldered();
         }
-        if (!soldered || !hasSocketBeside(board, fixed)) {
+        if (!hasSocketBeside(board, fixed)) {
             return;
         }
         boolean equal = true;
@@ -74,6 +73,15 @@ public final class SolderedChannel extends Rule {
                 : Statement.of("%s soldered, %s in sockets: %s.".formatted(sum(totals, fixed, true),
                                 sum(totals, fixed, false), mode(situation)))
                         .in(Slots.labels(modules)));
+    }
+
+    private static boolean hasSoldered(List<Placed> modules) {
+        for (int i = 0; i < modules.size(); i++) {
+            if (modules.get(i).isSoldered()) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private static Statement lonely(Situation situation, long[] totals, boolean[] fixed) {

@@ -24,8 +24,8 @@ public final class MixedLatencies extends Rule {
                 "mixed-latencies",
                 "Modules of one rating best have the same CAS latency; else all run at the slowest.",
                 Source.document("ASUS desktop board manuals", "\"always install DIMMs with the same CAS latency\""),
-                "Read the CAS latency on the label (CL16, or the letters after the rating) or look up the part "
-                        + "number.",
+                "Read the CAS latency on the label (CL16, or the letter after the rate: DDR4-2666V is CL19), or look "
+                        + "up the part number.",
                 "Use modules of one latency; mixed ones usually run at the slowest.",
                 "Two DDR4-2666 modules, one CL17 and one CL19, run both at 19 clock cycles."));
     }

@@ -24,7 +24,8 @@ public final class MixedRates extends Rule {
                 "mixed-rates",
                 "All modules run at the rate of the slowest.",
                 Source.document("Intel 3rd generation Core datasheet, volume 1", "section 2.1.4"),
-                "Compare the ratings on the labels.",
+                "Compare the rates on the labels: PC4-2133P and PC4-2400T are 2133 and 2400 MT/s. The firmware lists "
+                        + "rated and running rate of every module.",
                 "Use modules of one rating, or accept the slower rate.",
                 "A 2400 MT/s module beside one of 2133 MT/s on a board for 2400 MT/s: both run at 2133 MT/s. On a "
                         + "board for 2133 MT/s nothing is lost."));

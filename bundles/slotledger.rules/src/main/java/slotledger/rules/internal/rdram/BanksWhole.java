@@ -44,7 +44,7 @@ public final class BanksWhole extends RdramRule {
         for (int i = 0; i < slots.size(); i++) {
             Slot slot = slots.get(i);
             if (!slot.isSocket() || situation.takes(i).isEmpty() || isFilled(situation, slot)
-                    || !RimmBanks.isInstalled(situation, slot)) {
+                    || !situation.isInstalled(i)) {
                 continue;
             }
             int bank = RimmBanks.of(board, slot);

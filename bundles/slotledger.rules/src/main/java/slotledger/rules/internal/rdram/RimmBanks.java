@@ -3,10 +3,8 @@ package slotledger.rules.internal.rdram;
 import java.util.List;
 import slotledger.model.board.Bank;
 import slotledger.model.board.Board;
-import slotledger.model.board.Channel;
 import slotledger.model.board.Slot;
 import slotledger.rules.spi.Placed;
-import slotledger.rules.spi.Situation;
 
 /**
  * Which sockets are read at once: the banks the document names, else the sockets at the same position of channels that
@@ -41,17 +39,6 @@ final class RimmBanks {
         int bank = of(board, one.slot());
         return bank != ALONE && bank == of(board, other.slot())
                 && (!board.banks().isEmpty() || one.processor() == other.processor());
-    }
-
-    /** Whether the processor of the slot's channel is there. */
-    static boolean isInstalled(Situation situation, Slot slot) {
-        List<Channel> channels = situation.board().channels();
-        for (int i = 0; i < channels.size(); i++) {
-            if (channels.get(i).name().equals(slot.channel())) {
-                return channels.get(i).processor() <= situation.setup().processors();
-            }
-        }
-        return false;
     }
 
     /** What the document calls the bank; where it names none, its place in the order. */

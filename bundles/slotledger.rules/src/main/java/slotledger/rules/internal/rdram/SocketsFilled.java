@@ -46,7 +46,7 @@ public final class SocketsFilled extends RdramRule {
         for (int i = 0; i < slots.size(); i++) {
             Slot slot = slots.get(i);
             Optional<Takes> takes = situation.takes(i);
-            if (takes.isEmpty() || !slot.isSocket() || !RimmBanks.isInstalled(situation, slot)) {
+            if (takes.isEmpty() || !slot.isSocket() || !situation.isInstalled(i)) {
                 continue;
             }
             any = true;

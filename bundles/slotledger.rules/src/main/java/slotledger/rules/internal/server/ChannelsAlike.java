@@ -22,8 +22,11 @@ public final class ChannelsAlike extends Rule {
         super(new RulePage(
                 "server-channels",
                 "On a server every channel of a processor best holds modules of the same capacities.",
-                Source.document("PowerEdge T630 Owner's Manual", "general memory module installation guidelines"),
-                "Compare the modules channel by channel.",
+                Source.document(
+                        "PowerEdge C6520 Installation and Service Manual",
+                        "memory module guidelines: populate channels identically with equal modules"),
+                "Write down the modules of each channel by size; the board's map says which slot belongs to which "
+                        + "channel.",
                 "Spread the modules so that every channel holds the same capacities.",
                 "Channel 1 holds 16 GB, channel 2 holds 8 + 8 GB: the totals are equal, but the channels carry "
                         + "different loads."));

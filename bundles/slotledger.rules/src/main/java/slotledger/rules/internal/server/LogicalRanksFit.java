@@ -35,11 +35,11 @@ public final class LogicalRanksFit extends Rule {
                 Source.document(
                         "JEDEC JESD21-C 4.1.2.12 and JESD400-5",
                         "logical ranks = package ranks x dies of a stack"),
-                "Read the label: 4S2Rx4 means 2 package ranks of 4 dies, 8 logical ranks. Makers' tables print the "
-                        + "logical number, such as 8R for 256 GB.",
+                "Read the label: 2S4Rx4 means 2 package ranks of 4 dies each, 8 logical ranks. Makers' tables print "
+                        + "the logical number, such as 8R for 256 GB.",
                 "Take a module out of the channel, or use modules of fewer dies or ranks.",
                 "A channel drives 8 ranks. Two modules 2S2Rx4 have 2 x 2 = 4 logical ranks each, 8 together: allowed. "
-                        + "Two of 4S2Rx4 have 16: not allowed, though their labels say 2R."));
+                        + "Two of 2S4Rx4 have 2 x 8 = 16: not allowed, though each has only 2 package ranks."));
     }
 
     @Override

@@ -25,9 +25,8 @@ public final class ProcessorsAlike extends Rule {
                 "processors-alike",
                 "All installed processors hold the same modules, not only the same total.",
                 Source.document(
-                        "Lenovo ThinkSystem SR630 V3 User Guide",
-                        "independent mode installation rules: population identical between processors; Dell's guides "
-                                + "say the same"),
+                        "Lenovo ThinkSystem SR630 V3 User Guide; PowerEdge FC430 Owner's Manual, page 56",
+                        "the memory population is identical between processors"),
                 "Write down the modules of each processor by size; the board's map says which slot belongs to which.",
                 "Exchange modules between the processors until both lists are the same.",
                 "Processor 1 holds 4 x 16 GB and processor 2 holds 2 x 32 GB: 64 GB each, but four channels beside "
@@ -43,7 +42,7 @@ public final class ProcessorsAlike extends Rule {
         long[] first = capacities(situation, 1);
         for (int processor = 2; processor <= processors; processor++) {
             long[] other = capacities(situation, processor);
-            if (Arrays.stream(first).sum() == Arrays.stream(other).sum() && !Arrays.equals(first, other)) {
+            if (!Arrays.equals(first, other) && sum(first) == sum(other)) {
                 int number = processor;
                 collector.report(Weight.CAUTION, () -> Statement.of(
                                 "Processor 1 holds %s; processor %d holds %s: the same total in other modules."
@@ -66,6 +65,14 @@ public final class ProcessorsAlike extends Rule {
         long[] exact = Arrays.copyOf(found, count);
         Arrays.sort(exact);
         return exact;
+    }
+
+    private static long sum(long[] capacities) {
+        long sum = 0;
+        for (long each : capacities) {
+            sum += each;
+        }
+        return sum;
     }
 
     private static String text(Situation situation, int processor) {

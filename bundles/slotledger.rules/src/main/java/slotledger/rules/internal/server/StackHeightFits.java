@@ -29,8 +29,8 @@ public final class StackHeightFits extends ModuleRule {
                 "A board works with chips of up to a certain number of stacked dies; many work with plain chips only.",
                 Source.document("JEDEC JESD400-5", "die count of a package: 1, 2, 4, 8 or 16; what a board works with "
                         + "is a fact of its own document"),
-                "Read the label: 2S2Rx4 means 2 dies stacked, 4S2Rx4 means 4, plain 2Rx4 none. A maker's table calls "
-                        + "stacked modules 3DS.",
+                "Read the label: 2S2Rx4 means 2 package ranks of 2 dies stacked, 2S4Rx4 of 4, plain 2Rx4 has none "
+                        + "stacked. A maker's table calls stacked modules 3DS.",
                 "Choose a module of plain chips, or of fewer dies.",
                 "A board works with plain chips only. A 128 GB DDR4 module 2Rx4 would need 128 x 8 / (2 x 16) = 32 "
                         + "Gbit a chip; dies end at 16 Gbit, so 2 or more are stacked and the board doesn't take it."));

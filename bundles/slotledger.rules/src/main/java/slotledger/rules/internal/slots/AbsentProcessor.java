@@ -22,11 +22,15 @@ public final class AbsentProcessor extends Rule {
         super(new RulePage(
                 "absent-processor",
                 "A slot works only if the processor its channel belongs to is installed.",
-                Source.document("PowerEdge T630 Owner's Manual", "general memory module installation guidelines"),
-                "Look which processor sockets are filled; the board's map says which slots belong to which.",
+                Source.document(
+                        "PowerEdge FC430 Owner's Manual",
+                        "page 56, general memory module installation guidelines: sockets only of an installed "
+                                + "processor"),
+                "Look which processor sockets are filled, or ask the running machine how many processors it has; the "
+                        + "board's map says which slots belong to which.",
                 "Move the module to a slot of an installed processor.",
-                "A server with two sockets has one processor, in socket 1. Modules in A1 to A12 work, those in B1 "
-                        + "to B12 are not seen."));
+                "A server with two processor sockets has one processor, in socket 1, and 24 slots. Modules in A1 to "
+                        + "A12 work; 4 x 16 GB in B1 to B4 are not seen: the firmware counts 0 GB of those 64 GB."));
     }
 
     @Override

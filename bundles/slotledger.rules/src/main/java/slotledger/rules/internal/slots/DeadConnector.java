@@ -26,10 +26,11 @@ public final class DeadConnector extends Rule {
                 Source.document(
                         "Lenovo ThinkServer user guide (machine types 3836 and others)",
                         "Table 7: connectors 1, 4, 9 and 12"),
-                "The board's manual names the slots that work.",
+                "It looks like the others. The board's manual names the slots that work; the firmware doesn't count a "
+                        + "module in it.",
                 "Move the module to a slot that works.",
-                "A server has eight connectors for a processor, but 1 and 4 are not wired: a module in 1 is not "
-                        + "seen, one in 3 is."));
+                "A server has 8 connectors for a processor, but 1 and 4 are not wired: a module of 4 GB in 1 adds 0 "
+                        + "GB, one in 3 adds 4 GB."));
     }
 
     @Override

@@ -26,7 +26,7 @@ public final class SlotDescribed extends Rule {
                 "slot-described",
                 "A module is judged by what the document says of its slot.",
                 Source.of(Ground.PRACTICE),
-                "Look in the board's manual what the slot takes, and add it to the catalog.",
+                "Look in the board's manual what the slot takes, and add it to the board file.",
                 "Use a slot that the document describes for these modules.",
                 "A document describes slots 1 and 2 for modules up to 8 GB and says nothing of slot 3: a module in "
                         + "slot 3 is not judged."));

@@ -28,7 +28,8 @@ public final class SolderedStays extends Rule {
                 "soldered",
                 "Soldered memory is part of the board: it can neither be taken out nor changed.",
                 Source.of(Ground.PRACTICE),
-                "The board's manual says how much is soldered; the firmware counts it with the modules.",
+                "The board's manual says how much is soldered. The firmware counts it with the modules, often as one "
+                        + "whose slot you don't find when you open the machine.",
                 "Leave the soldered memory as it is and change only sockets. If the machine has another amount "
                         + "soldered, it is another board: give it a catalog file of its own.",
                 "A notebook has 4 GB soldered and one socket. It can hold 4 + 8 = 12 GB, never 8 GB alone."));

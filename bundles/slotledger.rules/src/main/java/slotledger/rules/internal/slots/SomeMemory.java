@@ -22,7 +22,7 @@ public final class SomeMemory extends Rule {
                 "some-memory",
                 "A machine does not start without memory.",
                 Source.of(Ground.PRACTICE),
-                "See whether the firmware counts any memory.",
+                "See whether the firmware counts any memory; a machine without any stays dark or beeps.",
                 "Put at least one module in.",
                 "A machine whose two modules of 4 GB are both wanted elsewhere must get at least one other module."));
     }

@@ -29,9 +29,8 @@ import slotledger.rules.standard.StandardRules;
 class LookAlikesTest {
 
     private static final MemoryRules RULES = StandardRules.create();
-    /** Of other bundles. */
-    private static final Set<String> ELSEWHERE = Set.of("simm-page-mode", "simm-bank-alike", "simm-parity",
-            "ddr4-stacks", "ddr5-stacks", "ddr5-notch", "camm2-mounting", "camm2-site");
+    /** Of the bundle for SIMMs. */
+    private static final Set<String> ELSEWHERE = Set.of("simm-page-mode", "simm-bank-alike", "simm-parity");
 
     /** What a person would mix up, and what one sees of the first where the second is wanted and the other way. */
     @ParameterizedTest(name = "{0} and {1}")
@@ -115,7 +114,8 @@ class LookAlikesTest {
                 + "but its notch is after pin 64, not after pin 48. Pressed in by force it breaks the slot.",
                 below.sentence());
         assertEquals(List.of("A1"), below.slots());
-        assertTrue(below.remedy().matches("By eye: .*notch.*On the label: PC2.*PC3.*"), below.remedy());
+        assertTrue(below.remedy().matches("Tell them apart. By eye: .*notch.*On the label: PC2.*PC3.*"),
+                below.remedy());
         Reason registered = worst(board, "A2: 8GB DDR3 DIMM registered 1350mV", "buffering");
         assertTrue(registered.because().get(0).sentence().startsWith("Slot A2 holds a registered DDR3 DIMM, which "),
                 registered.toString());
@@ -157,6 +157,9 @@ class LookAlikesTest {
         assertEquals(List.of("ddr2-fb-dimm"), found.stream().map(LookAlike::id).toList());
         assertEquals("a fully buffered DIMM", found.get(0).one());
         assertEquals(List.of(), RULES.wrongFor(ModuleText.module("2GB DDR2 SO-DIMM"), board.takes().get(0)));
+        Board notebook = BoardText.board("none", "channel A 1 A1\ntakes DDR3 SO-DIMM volts=1350");
+        assertEquals(List.of(), RULES.wrongFor(ModuleText.module("4GB DDR3 DIMM 1500mV"), notebook.takes().get(0)));
+        assertEquals(1, RULES.wrongFor(ModuleText.module("4GB DDR3 SO-DIMM 1500mV"), notebook.takes().get(0)).size());
     }
 
     @Test

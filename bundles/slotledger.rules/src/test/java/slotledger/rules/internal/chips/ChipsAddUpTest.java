@@ -43,4 +43,28 @@ class ChipsAddUpTest {
         assertEquals(Weight.PASSES, Judged.by(RULE, BOARD, "A1: 64GB DDR4 DIMM registered 2Rx4 8192Mbit"));
         assertEquals(Weight.BLOCKS, Judged.by(RULE, BOARD, "A1: 48GB DDR4 DIMM registered 2Rx4 8192Mbit"));
     }
+
+    @Test
+    void aKnownStackMultipliesExactly() {
+        assertEquals(Weight.PASSES, Judged.by(RULE, BOARD, "A1: 256GB DDR5 DIMM registered 2Rx4 16384Mbit stack=4"));
+        assertEquals(
+                "The 256 GB module in slot A1 can't exist: 2 x 16 chips (x4) of 2 dies of 16 Gbit make 128 GB, not "
+                        + "256 GB.",
+                Judged.sentence(RULE, BOARD, "A1: 256GB DDR5 DIMM registered 2Rx4 16384Mbit stack=2"));
+    }
+
+    /** A memory text of the time: 1M x 36 is 4 MB; 8 chips of 1M x 4 make the 32 data bits of a 72-pin SIMM. */
+    @Test
+    void aRankOfA72PinSimmHas32DataBits() {
+        Board simm = BoardText.board("SIMM", "channel A 1 A1\ntakes FPM SIMM_72");
+        assertEquals(Weight.PASSES, Judged.by(RULE, simm, "A1: 4MB FPM SIMM_72 1Rx4 4Mbit"));
+        assertEquals(Weight.BLOCKS, Judged.by(RULE, simm, "A1: 8MB FPM SIMM_72 1Rx4 4Mbit"));
+    }
+
+    /** JESD318: a CAMM2 carries 64 or 128 data bits, so that its ranks don't tell its chips. */
+    @Test
+    void compressionAttachedModulesAreLeftAlone() {
+        Board camm = BoardText.board("CAMM2", "channel A 1 spans=2 A1\ntakes DDR5 CAMM2");
+        assertEquals(Weight.PASSES, Judged.by(RULE, camm, "A1: 64GB DDR5 CAMM2 unbuffered 2Rx8 16384Mbit"));
+    }
 }

@@ -29,6 +29,12 @@ class LowVoltageUnsaidTest {
     }
 
     @Test
+    void aModuleForLessIsNotSpokenOf() {
+        assertEquals(List.of(), Judged.verdict(RULE,
+                Judged.setup(SILENT, "1: 4GB DDR3 SO-DIMM 1250mV")).reasons());
+    }
+
+    @Test
     void boardsThatSayAndDimmsAreNoMatter() {
         Board board = BoardText.board("none", "channel A 1 1\ntakes DDR3 SO-DIMM volts=1500");
         assertEquals(List.of(), Judged.verdict(RULE, Judged.setup(board, "1: 4GB DDR3 SO-DIMM")).reasons());

@@ -1,0 +1,81 @@
+package slotledger.simm.internal;
+
+import java.util.Optional;
+import org.osgi.service.component.annotations.Component;
+import slotledger.model.board.BoardFact;
+import slotledger.model.module.Generation;
+import slotledger.model.source.Ground;
+import slotledger.model.source.Source;
+import slotledger.model.verdict.MissingFact;
+import slotledger.model.verdict.Weight;
+import slotledger.rules.RulePage;
+import slotledger.rules.kit.ModuleFacts;
+import slotledger.rules.spi.MemoryRule;
+import slotledger.rules.spi.Placed;
+import slotledger.rules.spi.RuleId;
+import slotledger.rules.spi.Situation;
+import slotledger.rules.spi.Statement;
+
+/** A module is FPM or EDO as the board takes it. */
+@Component(service = MemoryRule.class)
+@RuleId("simm-page-mode")
+public final class PageModeFits extends SimmModuleRule {
+
+    public PageModeFits() {
+        super(new RulePage(
+                "simm-page-mode",
+                "FPM goes where FPM is taken and EDO where EDO is; EDO in a board that only knows FPM may fail.",
+                Source.of(Ground.PRACTICE),
+                "The label seldom says it; the part number on the chips does, and so does the firmware at the start on "
+                        + "many boards of 1995 and later. Take what is in the machine already.",
+                "Choose modules of the kind that the board's document names. Where it takes both, write both into the "
+                        + "board file.",
+                "A 486 board of 1994 takes FPM. 2 modules of 16 MB EDO at 60 ns go in, and the machine may start, "
+                        + "count half, or show errors."));
+    }
+
+    @Override
+    protected Optional<Weight> weigh(Placed module) {
+        Optional<Generation> generation = module.kind().generation();
+        if (generation.isEmpty()) {
+            return UNKNOWN;
+        }
+        if (generation.get() == module.way().generation()) {
+            return PASSES;
+        }
+        return ModuleFacts.isPageMode(generation.get()) && ModuleFacts.isPageMode(module.way().generation())
+                ? UNKNOWN
+                : BLOCKS;
+    }
+
+    @Override
+    protected Statement explain(Placed module, Weight weight, Situation situation) {
+        String wanted = module.way().generation().text();
+        Statement statement = Statement.of(sentence(module, weight, wanted))
+                .in(module)
+                .by(situation.board().sourceOf(BoardFact.TAKES));
+        if (weight != Weight.UNKNOWN) {
+            return statement;
+        }
+        return statement.missing(module.kind().generation().isEmpty()
+                ? MissingFact.GENERATION
+                : MissingFact.BOARD_FACT);
+    }
+
+    private static String sentence(Placed module, Weight weight, String wanted) {
+        if (module.kind().generation().isEmpty()) {
+            return "%s may be FPM or EDO; the slot takes %s.".formatted(module, wanted);
+        }
+        String has = module.kind().generation().get().text();
+        return weight == Weight.UNKNOWN
+                ? "%s is %s; the document names %s only. It has the same notches and goes in, but may fail."
+                        .formatted(module, has, wanted)
+                : "%s is %s; the slot takes %s.".formatted(module, has, wanted);
+    }
+
+    @Override
+    protected Statement pass(Situation situation) {
+        return Statement.of("All modules are FPM or EDO as the slots take.")
+                .by(situation.board().sourceOf(BoardFact.TAKES));
+    }
+}

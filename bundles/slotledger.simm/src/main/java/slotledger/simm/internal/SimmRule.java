@@ -1,0 +1,34 @@
+package slotledger.simm.internal;
+
+import java.util.Collections;
+import java.util.EnumSet;
+import java.util.Set;
+import slotledger.model.module.Generation;
+import slotledger.model.source.Source;
+import slotledger.rules.RulePage;
+import slotledger.rules.kit.Rule;
+
+/** A rule of page-mode memory: 30- and 72-pin SIMMs, and what else is sold with FPM or EDO chips. */
+abstract class SimmRule extends Rule {
+
+    static final Set<Generation> PAGE_MODE =
+            Collections.unmodifiableSet(EnumSet.of(Generation.FPM, Generation.EDO));
+
+    /** The same rule stands in course texts for technicians. */
+    static final Source BANK_TEXT = Source.document("Encyclopaedia text on SIMMs (altsci copy)",
+            "modules a bank = data bits of the bus / data bits of the module; some boards read half a bank, some "
+                    + "interleave two");
+
+    static final Source MAC_TEXT = Source.document("Macintosh II memory upgrade text",
+            "\"each bank of 4 sockets ... completely filled with 4 SIMMs of the same size, or left completely empty; "
+                    + "Bank A must always be filled\"; tables by model in Apple Technical Note HW25/#176");
+
+    SimmRule(RulePage page) {
+        super(page);
+    }
+
+    @Override
+    public final Set<Generation> families() {
+        return PAGE_MODE;
+    }
+}
