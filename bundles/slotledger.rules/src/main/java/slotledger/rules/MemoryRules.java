@@ -38,6 +38,11 @@ public interface MemoryRules {
         return List.of();
     }
 
+    /** What the piece, which is surely the "one" of each, is easily taken for. */
+    default List<LookAlike> lookAlikes(Piece one) {
+        return List.of();
+    }
+
     /**
      * What the piece surely is and may be taken for, where a slot may take the other; turned so that "one" is the piece
      * and "other" what the slot takes. Whether the piece is wrong there is for a rule to say.

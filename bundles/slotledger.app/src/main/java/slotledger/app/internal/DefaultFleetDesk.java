@@ -94,7 +94,7 @@ public final class DefaultFleetDesk implements FleetDesk {
 
     @Override
     public Label readLabel(String text) {
-        return Labels.of(intake.readLabel(text));
+        return Labels.of(intake.readLabel(text), rules);
     }
 
     @Override

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import slotledger.app.Label;
+import slotledger.app.Mixup;
 import slotledger.model.family.Families;
 import slotledger.model.family.Family;
 import slotledger.model.module.Buffering;
@@ -17,6 +18,7 @@ import slotledger.model.module.ModuleKind;
 import slotledger.model.observed.LabelReading;
 import slotledger.model.observed.ModuleFact;
 import slotledger.model.verdict.MissingFact;
+import slotledger.rules.MemoryRules;
 import slotledger.rules.kit.ModuleFacts;
 import slotledger.rules.kit.Stacks;
 
@@ -34,15 +36,21 @@ final class Labels {
         families = Families.all().stream().filter(this::fits).toList();
     }
 
-    static Label of(LabelReading reading) {
+    static Label of(LabelReading reading, MemoryRules rules) {
+        List<Mixup> mixups = reading.piece().map(rules::lookAlikes).orElse(List.of()).stream()
+                .map(alike -> new Mixup(alike.one(), alike.other(), alike.oneForOther().map(mistake ->
+                        mistake.sight().text() + ". " + mistake.sentence()), alike.byEye(), alike.byLabel(),
+                        alike.source()))
+                .toList();
         boolean isFiller = reading.piece().filter(Filler.class::isInstance).isPresent();
         if (isFiller || !reading.isUnderstood()) {
-            return new Label(reading, List.of(), List.of());
+            return new Label(reading, List.of(), List.of(), mixups);
         }
         Labels labels = new Labels(reading);
         labels.ask();
         boolean few = reading.generation().isPresent() || reading.form().isPresent();
-        return new Label(reading, few ? labels.families : List.of(), new ArrayList<>(labels.missing));
+        return new Label(reading, few ? labels.families : List.of(), new ArrayList<>(labels.missing),
+                mixups);
     }
 
     private boolean fits(Family family) {

@@ -152,6 +152,11 @@ final class PrintedBoard {
         for (int i = 0; i < count; i++) {
             slots.add(new ObservedSlot(Optional.empty(), SlotContent.of(kind), "", "", Place.NOWHERE));
         }
+        return filled(resolve(slots).fleet().machines().get(0).population());
+    }
+
+    /** What the product makes of a machine with such slots in an inventory. */
+    ResolvedFleet resolve(List<ObservedSlot> slots) {
         ObservedMachine machine = new ObservedMachine(TAG, "", board.maker(), board.model(), NOWHERE, "", "", "", "",
                 OptionalInt.of(processors), redundancy.text(), OptionalInt.empty(), Optional.empty(), slots,
                 Place.NOWHERE);
@@ -159,7 +164,7 @@ final class PrintedBoard {
                 new DefaultFleetResolver().resolve(new ObservedFleet(List.of(machine), List.of()), catalog);
         assertEquals(List.of(), resolved.unresolved(),
                 () -> resolved.findings().stream().map(Finding::toString).collect(Collectors.joining("\n")));
-        return filled(resolved.fleet().machines().get(0).population());
+        return resolved;
     }
 
     /** The sockets into which a plan puts so many modules, all there are, of an empty machine. */

@@ -79,6 +79,22 @@ final class FamilyText {
         return first == last ? String.valueOf(first) : first + "-" + last;
     }
 
+    /** What one looks for first, each fact with its source, in lines of {@link Wrapped#WIDTH} less a margin. */
+    static List<String> row(Family family) {
+        List<String> lines = new ArrayList<>();
+        fact(lines, family, FamilyFact.PINS, number(family.pins()) + " pins");
+        fact(lines, family, FamilyFact.NOTCH, "notch: " + family.notch());
+        fact(lines, family, FamilyFact.WIDTH, width(family));
+        fact(lines, family, FamilyFact.VOLTS, volts(family));
+        fact(lines, family, FamilyFact.SIZES, "usual modules from " + family.smallest() + " to " + family.largest());
+        return lines;
+    }
+
+    private static void fact(List<String> lines, Family family, FamilyFact fact, String text) {
+        family.source(fact).ifPresent(source ->
+                lines.addAll(Wrapped.lines(text + "  [" + source + "]", Wrapped.WIDTH - SOURCE.length() - 2)));
+    }
+
     /** Everything of one family, each fact with its source. */
     static List<String> page(Family family) {
         List<String> lines = new ArrayList<>();

@@ -9,6 +9,7 @@ import slotledger.app.DeskException;
 import slotledger.app.DeskException.Trouble;
 import slotledger.app.FleetDesk;
 import slotledger.app.Label;
+import slotledger.app.Mixup;
 import slotledger.model.finding.Severity;
 import slotledger.model.observed.LabelReading;
 import slotledger.model.task.Progress;
@@ -79,6 +80,18 @@ final class LabelCommand extends DeskCommand {
             one.put("cheapestWay", missing.cheapestWay());
             return one;
         }).toList());
+        facts.put("mixups", label.mixups().stream().map(LabelCommand::facts).toList());
+        return facts;
+    }
+
+    private static Map<String, Object> facts(Mixup mixup) {
+        Map<String, Object> facts = new LinkedHashMap<>();
+        facts.put("one", mixup.one());
+        facts.put("other", mixup.other());
+        mixup.happens().ifPresent(happens -> facts.put("happens", happens));
+        facts.put("byEye", mixup.byEye());
+        facts.put("byLabel", mixup.byLabel());
+        facts.put("source", mixup.source().toString());
         return facts;
     }
 }

@@ -2,6 +2,8 @@ package slotledger.cli.internal;
 
 import java.util.Locale;
 import slotledger.app.Label;
+import slotledger.app.Mixup;
+import slotledger.model.family.Family;
 import slotledger.model.finding.Finding;
 import slotledger.model.observed.LabelPart;
 import slotledger.model.observed.LabelReading;
@@ -45,25 +47,48 @@ final class LabelText {
                 heading[0] = "";
             });
         }
-        families();
+        family();
         findings();
         missing();
+        mixups();
         return answer;
     }
 
-    private void families() {
+    private void family() {
         if (label.families().isEmpty()) {
             return;
         }
         answer.line("");
         if (label.families().size() == 1) {
-            answer.line("Family");
-            FamilyText.page(label.families().get(0)).forEach(line -> answer.line(line.isEmpty() ? "" : "    " + line));
+            Family family = label.families().get(0);
+            block("Family", family.name());
+            FamilyText.row(family).forEach(line -> answer.line(INDENT + "  " + line));
+            block("", "All of it with sources: slotledger families " + family.id());
         } else {
             String names = String.join("; ", label.families().stream().limit(FEW).map(each -> each.name()).toList());
             block("Family", "one of " + label.families().size() + ": " + names
                     + (label.families().size() > FEW ? "; ..." : ""));
         }
+    }
+
+    private void mixups() {
+        if (label.mixups().isEmpty()) {
+            return;
+        }
+        answer.line("");
+        String word = "Mixed up";
+        for (Mixup mixup : label.mixups()) {
+            block(word, "easily taken for " + mixup.other());
+            below(mixup.happens().map(happens -> "Where that is wanted: " + happens)
+                    .orElse("Where that is wanted, this one does no harm."));
+            below("By eye: " + mixup.byEye() + " On the label: " + mixup.byLabel());
+            below("[" + mixup.source() + "]");
+            word = "";
+        }
+    }
+
+    private void below(String text) {
+        Wrapped.behind(INDENT + "  ", text).forEach(answer::line);
     }
 
     private void findings() {
@@ -87,7 +112,7 @@ final class LabelText {
         String word = "Missing";
         for (var missing : label.missing()) {
             block(word, missing.text());
-            Wrapped.behind(INDENT + "  ", missing.cheapestWay()).forEach(answer::line);
+            below(missing.cheapestWay());
             word = "";
         }
     }

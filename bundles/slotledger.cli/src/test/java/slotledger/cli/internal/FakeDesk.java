@@ -10,6 +10,7 @@ import java.util.Optional;
 import slotledger.app.DeskException;
 import slotledger.app.FleetDesk;
 import slotledger.app.Label;
+import slotledger.app.Mixup;
 import slotledger.app.Project;
 import slotledger.app.RuleText;
 import slotledger.app.Survey;
@@ -111,14 +112,16 @@ final class FakeDesk implements FleetDesk {
     public Label readLabel(String text) {
         if (text.equals("nonsense")) {
             return new Label(new LabelReading(text, Optional.empty(), Optional.empty(), Optional.empty(),
-                    Optional.empty(), List.of(), Map.of(), text, List.of()), List.of(), List.of());
+                    Optional.empty(), List.of(), Map.of(), text, List.of()), List.of(), List.of(), List.of());
         }
         boolean told = text.startsWith("8GB");
         Optional<Piece> piece = told ? Optional.of(ModuleKind.ofCapacity(Capacity.ofGiB(8))) : Optional.empty();
         LabelReading reading = new LabelReading(text, piece, Optional.of(Generation.DDR4), Optional.empty(),
                 Optional.empty(), List.of(new LabelPart(1, text, "generation DDR4")),
                 Map.of(ModuleFact.GENERATION, "DDR4"), "", List.of());
-        return new Label(reading, Families.find("ddr4-dimm"), List.of(MissingFact.RANKS));
+        Mixup mixup = new Mixup("a DDR4 DIMM", "a DDR5 DIMM", Optional.of("does not go in. The notch is elsewhere."),
+                "Look at the notch.", "PC4 against PC5.", Source.of(Ground.MEMORY));
+        return new Label(reading, Families.find("ddr4-dimm"), List.of(MissingFact.RANKS), List.of(mixup));
     }
 
     @Override

@@ -93,6 +93,11 @@ public final class DefaultMemoryRules implements MemoryRules {
     }
 
     @Override
+    public List<LookAlike> lookAlikes(Piece one) {
+        return LookAlikes.of(one);
+    }
+
+    @Override
     public List<LookAlike> wrongFor(Piece piece, Takes takes) {
         return LookAlikes.wrongFor(piece, takes);
     }

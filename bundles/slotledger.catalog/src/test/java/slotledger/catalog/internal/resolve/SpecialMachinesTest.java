@@ -45,7 +45,7 @@ class SpecialMachinesTest {
     static void readTheBoards(@TempDir Path empty) throws CatalogException {
         String rimm = "{generation: RDRAM, form: %s-pin RIMM}";
         String simm = "{generation: FPM, form: %s-pin SIMM, largest-module: %s}";
-        List<BoardFile> files = List.of(
+        List<BoardFile> files = new ArrayList<>(List.of(
                 file("r184", "{A: [RIMM1, RIMM3], B: [RIMM2, RIMM4]}", rimm.formatted(184),
                         "fill: [RIMM1, RIMM2, RIMM3, RIMM4]"),
                 file("r232", "{A: [RIMM1, RIMM2]}", rimm.formatted(232), ""),
@@ -55,7 +55,13 @@ class SpecialMachinesTest {
                 file("m30", "{A: [1, 2, 3, 4, 5, 6, 7, 8]}", simm.formatted(30, "4 MB"), "banks: 32"),
                 file("m72", "{A: [J1, J2, J3, J4]}", simm.formatted(72, "32 MB"),
                         "banks: {bus: 64, list: {0: [J3, J4], 1: [J1, J2]}}"),
-                file("m72x", "{A: [J1, J2]}", simm.formatted(72, "32 MB"), ""));
+                file("m72x", "{A: [J1, J2]}", simm.formatted(72, "32 MB"), "")));
+        for (int pins : new int[] {30, 72}) {
+            for (int bus : new int[] {16, 32, 64}) {
+                files.add(file("p%d-%d".formatted(pins, bus), "{A: [1, 2, 3, 4, 5, 6, 7, 8]}",
+                        simm.formatted(pins, "16 MB"), "banks: " + bus));
+            }
+        }
         catalog = new DefaultCatalogReader(List.of(() -> files)).read(List.of(empty)).catalog();
         assertEquals(files.size(), catalog.boards().size());
     }
@@ -164,6 +170,19 @@ class SpecialMachinesTest {
 
         assertEquals(expected, slots(resolved));
         assertEquals(List.of("warning slots-assumed"), codes(resolved));
+    }
+
+    /**
+     * The table of buses and SIMMs as an encyclopaedia's text on SIMM banks prints it, and CertiGuide A+ likewise: a
+     * bus of 16 bits wants 2 SIMMs of 30 pins, one of 32 bits 4 or 1 of 72 pins, one of 64 bits 8 or 2.
+     */
+    @ParameterizedTest
+    @CsvSource({"30, 16, 2", "30, 32, 4", "30, 64, 8", "72, 32, 1", "72, 64, 2"})
+    void aBankHasTheBitsOfTheBusByThoseOfAModule(int pins, int bus, int modules) {
+        ResolvedFleet resolved = resolve("Orvane|p%d-%d|total=%s".formatted(pins, bus, modules / 1024.0));
+
+        assertEquals(modules, resolved.fleet().machines().get(0).population().modules().size());
+        assertTrue(slots(resolved).startsWith("1=1 MB"), slots(resolved));
     }
 
     @Test

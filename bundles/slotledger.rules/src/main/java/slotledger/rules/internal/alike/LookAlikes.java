@@ -48,6 +48,19 @@ public final class LookAlikes {
         return DIRECTED.stream().filter(pair -> pair.joins(first, second)).map(AlikePair::alike).toList();
     }
 
+    /** Those of which the piece surely is the one, and not the other as well. */
+    public static List<LookAlike> of(Piece piece) {
+        List<LookAlike> found = new ArrayList<>();
+        for (AlikePair pair : PAIRS) {
+            for (AlikePair each : List.of(pair, pair.turned())) {
+                if (each.one().match(piece) == Match.YES && each.other().match(piece) != Match.YES) {
+                    found.add(each.alike());
+                }
+            }
+        }
+        return found;
+    }
+
     /** Those of which the piece surely is the one and wrong, and the slot may take the other. */
     public static List<LookAlike> wrongFor(Piece piece, Takes takes) {
         return HARMFUL.stream()

@@ -31,4 +31,10 @@ class BanksOneSpeedTest {
         assertEquals(0, Judged.verdict(RULE, Judged.setup(D850.ONE_CHANNEL, "R1: 128MB RDRAM-800; R2: 128MB "
                 + "RDRAM-600")).reasons().size());
     }
+
+    @Test
+    void twoSpeedsWithinABankAreNoMatterOfThisRule() {
+        assertEquals(0, Judged.verdict(RULE, Judged.setup(D850.GB, "RIMM1: 128MB RDRAM-800; RIMM2: 128MB RDRAM-600"))
+                .reasons().size());
+    }
 }
