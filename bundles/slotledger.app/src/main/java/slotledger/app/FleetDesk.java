@@ -9,6 +9,7 @@ import slotledger.model.module.ModuleKind;
 import slotledger.model.plan.Plan;
 import slotledger.model.proof.Proof;
 import slotledger.model.task.Progress;
+import slotledger.model.verdict.Arithmetic;
 import slotledger.model.verdict.Operation;
 import slotledger.model.verdict.Verdict;
 
@@ -37,6 +38,9 @@ public interface FleetDesk {
     /** How a machine of the survey runs as it is. */
     Operation operate(Survey survey, Machine machine);
 
+    /** The arithmetic of modes, rate and capacities of a machine of the survey with some population in it. */
+    Arithmetic workOut(Survey survey, Machine machine, Population population);
+
     /**
      * What a machine of the survey, as it is, lacks of its role's target, by the measure of the plan; one phrase each.
      * Empty where it meets the target or has none.
@@ -53,7 +57,10 @@ public interface FleetDesk {
      */
     ModuleKind moduleKind(Survey survey, String text) throws DeskException;
 
-    /** What the rules say of a module kind in each socket of a machine, alone changed, and in all sockets at once. */
+    /**
+     * What the rules say of a module kind in each socket of a machine, and in all sockets at once. Where a socket alone
+     * is not allowed, others of its bank or of the order of filling are filled with it.
+     */
     List<Trial> tryModule(Survey survey, Machine machine, ModuleKind kind);
 
     /**

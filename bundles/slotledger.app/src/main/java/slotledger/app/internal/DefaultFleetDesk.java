@@ -47,6 +47,7 @@ import slotledger.model.proof.Proof;
 import slotledger.model.task.Progress;
 import slotledger.model.trade.Offer;
 import slotledger.model.trade.Policy;
+import slotledger.model.verdict.Arithmetic;
 import slotledger.model.verdict.Operation;
 import slotledger.model.verdict.Verdict;
 import slotledger.planner.FleetPlanner;
@@ -118,6 +119,11 @@ public final class DefaultFleetDesk implements FleetDesk {
     }
 
     @Override
+    public Arithmetic workOut(Survey survey, Machine machine, Population population) {
+        return rules.workOut(Setup.of(survey.fleet(), machine).with(population));
+    }
+
+    @Override
     public List<String> shortfalls(Survey survey, Machine machine) {
         Setup setup = Setup.of(survey.fleet(), machine);
         return survey.policy().flatMap(policy -> policy.target(machine.role()))
@@ -162,7 +168,7 @@ public final class DefaultFleetDesk implements FleetDesk {
 
     @Override
     public List<Trial> tryModule(Survey survey, Machine machine, ModuleKind kind) {
-        return new Trials(rules, survey.fleet(), machine).of(kind);
+        return new Trials(rules, survey.fleet(), machine, kind).all();
     }
 
     @Override

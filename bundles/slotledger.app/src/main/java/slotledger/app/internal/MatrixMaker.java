@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import slotledger.app.ReadingOrder;
 import slotledger.model.board.Board;
 import slotledger.model.board.Slot;
 import slotledger.model.machine.Population;
@@ -93,7 +94,7 @@ final class MatrixMaker {
 
     private Cell cell(Population population) {
         Verdict verdict = rules.judge(setup.with(population));
-        return new Cell(filled(population), verdict, LeadingReason.of(verdict));
+        return new Cell(filled(population), verdict, ReadingOrder.first(verdict));
     }
 
     private List<String> filled(Population population) {

@@ -40,13 +40,12 @@ import slotledger.model.unit.Voltage;
 import slotledger.model.verdict.MissingFact;
 import slotledger.model.verdict.Weight;
 import slotledger.rules.MemoryRules;
-import slotledger.rules.RulePage;
 import slotledger.rules.standard.StandardRules;
 
 class MatrixMakerTest {
 
     private static final MemoryRules RULES = StandardRules.create();
-    private static final ModuleKind PLAIN = ModuleKind.of(Generation.DDR4, Form.DIMM, Capacity.ofGiB(8))
+    static final ModuleKind PLAIN = ModuleKind.of(Generation.DDR4, Form.DIMM, Capacity.ofGiB(8))
             .with(Buffering.UNBUFFERED).with(ErrorCheck.NONE).with(Rate.of(2400));
 
     @Test
@@ -116,12 +115,6 @@ class MatrixMakerTest {
         }
     }
 
-    @Test
-    void theRulesToReadFirstAreRules() {
-        List<String> ids = RULES.pages().stream().map(RulePage::id).toList();
-        assertTrue(ids.containsAll(LeadingReason.FIRST), ids.toString());
-    }
-
     private static Cell cell(ModuleKind kind, String column) {
         BoardMatrix matrix = make(kind);
         List<String> names = matrix.columns().stream().map(Column::name).toList();
@@ -134,7 +127,7 @@ class MatrixMakerTest {
         return new MatrixMaker(RULES, board()).make(known, Progress.NONE);
     }
 
-    private static Board board() {
+    static Board board() {
         Takes takes = new Takes(Set.of("S1", "S2", "S3", "S4"), Generation.DDR4, Set.of(Form.DIMM),
                 Set.of(Buffering.UNBUFFERED), EccOutcome.REFUSED, Set.of(Voltage.ofMillivolts(1200)), Set.of(),
                 Optional.empty(), Optional.of(Capacity.ofGiB(16)), Set.of(), Optional.empty(), Optional.empty(),

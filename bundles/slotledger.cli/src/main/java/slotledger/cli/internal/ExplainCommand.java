@@ -1,9 +1,6 @@
 package slotledger.cli.internal;
 
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -12,19 +9,19 @@ import slotledger.app.DeskException.Trouble;
 import slotledger.app.FleetDesk;
 import slotledger.app.Survey;
 import slotledger.app.Trial;
-import slotledger.model.board.Board;
 import slotledger.model.finding.Finding;
 import slotledger.model.machine.AssetTag;
 import slotledger.model.machine.Machine;
 import slotledger.model.module.ModuleKind;
 import slotledger.model.task.Progress;
-import slotledger.model.verdict.Operation;
+import slotledger.model.verdict.Arithmetic;
 import slotledger.model.verdict.Verdict;
 
 /** Says of a machine, and of a module in it, why yes and why no. */
 @Command(
         name = "explain",
-        description = "Show a machine as it is, and every rule passed or failed for a module in its sockets.",
+        description = "Show how a machine runs and why, by which rules and documents; and whether a module goes "
+                + "into it.",
         footerHeading = "%nExamples:%n",
         footer = {
             "  slotledger explain my-school --machine LAB-014",
@@ -54,48 +51,25 @@ final class ExplainCommand extends DeskCommand {
         Survey survey = desk().survey(project.open(desk()), progress);
         Machine found = survey.fleet().find(new AssetTag(machine)).orElseThrow(() -> missing(survey));
         Answer.Builder answer = new Answer.Builder();
-        Board board = survey.fleet().boardOf(found);
-        answer.item("Machine", found.tag() + "  " + found.where() + "  " + found.role());
-        answer.item("Board", board.name() + "  (" + board.source() + ")");
-        found.population().contents().forEach((slot, content) -> answer.item("", slot + ": " + content));
-        operation(answer, desk().operate(survey, found));
-        answer.fact("machine", found.tag().value()).fact("board", board.id().value());
+        MachineText text = new MachineText(answer, survey.fleet().boardOf(found), found);
+        text.machine();
+        text.target(desk().shortfalls(survey, found), survey.policy().flatMap(policy -> policy.target(found.role())));
+        Verdict now = desk().judge(survey, found, found.population());
+        Arithmetic sums = desk().workOut(survey, found, found.population());
+        text.runs(now.operation(), sums);
+        answer.fact("arithmetic", ArithmeticText.facts(sums)).fact("verdict", VerdictText.facts(now));
         if (module == null) {
-            Verdict verdict = desk().judge(survey, found, found.population());
-            answer.items("Rules", VerdictText.lines(verdict, "")).fact("verdict", VerdictText.facts(verdict));
-            return answer.end(verdict.blocks() ? ExitCode.DIFFERS : ExitCode.OK);
+            text.verdict(now);
+            ToFindOut.lines(answer, List.of(now), sums, now.operation().rate());
+            return answer.end(now.blocks() ? ExitCode.DIFFERS : ExitCode.OK);
         }
-        return trials(answer, survey, found);
-    }
-
-    private Answer trials(Answer.Builder answer, Survey survey, Machine found) throws DeskException {
         ModuleKind kind = desk().moduleKind(survey, module);
-        answer.item("Module", kind.toString()).fact("module", kind.toString());
-        List<Object> facts = new ArrayList<>();
-        boolean works = false;
-        for (Trial trial : desk().tryModule(survey, found, kind)) {
-            Verdict verdict = trial.verdict();
-            works |= !verdict.blocks();
-            answer.line("");
-            answer.item("In " + String.join(", ", trial.slots()), verdict.weight().text());
-            if (!verdict.blocks()) {
-                operation(answer, verdict.operation());
-            }
-            answer.items("", VerdictText.lines(verdict, ""));
-            Map<String, Object> one = new LinkedHashMap<>();
-            one.put("slots", trial.slots());
-            one.put("verdict", VerdictText.facts(verdict));
-            facts.add(one);
-        }
-        return answer.fact("trials", facts).end(works ? ExitCode.OK : ExitCode.DIFFERS);
-    }
-
-    private static void operation(Answer.Builder answer, Operation runs) {
-        answer.item("Runs", runs.installed() + " installed, " + runs.usable() + " usable, " + runs.mode()
-                + runs.rate().map(rate -> " at " + rate + ", peak " + runs.peak()).orElse(", rate unknown"));
-        if (!runs.rateWhy().isEmpty()) {
-            answer.item("", runs.rateWhy());
-        }
+        answer.line("").wrapped("Module", kind.toString()).fact("module", kind.toString());
+        List<Trial> trials = desk().tryModule(survey, found, kind);
+        new TrialText(answer).report(trials);
+        ToFindOut.lines(answer, trials.stream().map(Trial::verdict).toList(), sums, now.operation().rate());
+        boolean works = trials.stream().anyMatch(trial -> !trial.verdict().blocks());
+        return answer.end(works ? ExitCode.OK : ExitCode.DIFFERS);
     }
 
     private DeskException missing(Survey survey) {

@@ -29,9 +29,13 @@ final class Wrapped {
 
     /** The text behind a beginning, its later lines under its first. */
     static List<String> behind(String beginning, String text) {
+        return behind(beginning, text, WIDTH);
+    }
+
+    static List<String> behind(String beginning, String text, int width) {
         String indent = " ".repeat(beginning.length());
         List<String> lines = new ArrayList<>();
-        for (String line : lines(text, WIDTH - beginning.length())) {
+        for (String line : lines(text, width - beginning.length())) {
             lines.add((lines.isEmpty() ? beginning : indent) + line);
         }
         return lines;

@@ -53,6 +53,7 @@ import slotledger.model.trade.Shelf;
 import slotledger.model.unit.Bandwidth;
 import slotledger.model.unit.Capacity;
 import slotledger.model.unit.Money;
+import slotledger.model.verdict.Arithmetic;
 import slotledger.model.verdict.ChannelMode;
 import slotledger.model.verdict.MissingFact;
 import slotledger.model.verdict.Operation;
@@ -139,6 +140,11 @@ final class FakeDesk implements FleetDesk {
 
     @Override
     public Operation operate(Survey survey, Machine machine) {
+        throw new AssertionError("not asked here");
+    }
+
+    @Override
+    public Arithmetic workOut(Survey survey, Machine machine, Population population) {
         throw new AssertionError("not asked here");
     }
 

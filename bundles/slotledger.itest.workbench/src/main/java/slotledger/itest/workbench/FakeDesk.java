@@ -37,6 +37,7 @@ import slotledger.model.unit.Bandwidth;
 import slotledger.model.unit.Capacity;
 import slotledger.model.unit.Money;
 import slotledger.model.unit.Rate;
+import slotledger.model.verdict.Arithmetic;
 import slotledger.model.verdict.ChannelMode;
 import slotledger.model.verdict.Operation;
 import slotledger.model.verdict.Reason;
@@ -78,6 +79,11 @@ public final class FakeDesk implements FleetDesk {
     @Override
     public Operation operate(Survey survey, Machine machine) {
         return operation(machine.population());
+    }
+
+    @Override
+    public Arithmetic workOut(Survey survey, Machine machine, Population population) {
+        throw unused();
     }
 
     @Override
@@ -158,16 +164,6 @@ public final class FakeDesk implements FleetDesk {
 
     @Override
     public List<Trial> tryModule(Survey survey, Machine machine, ModuleKind kind) {
-        throw unused();
-    }
-
-    @Override
-    public BoardMatrix matrix(Survey survey, String board, List<ModuleKind> kinds, Progress progress) {
-        throw unused();
-    }
-
-    @Override
-    public void writeMatrix(BoardMatrix matrix, Path file, boolean force) {
         throw unused();
     }
 

@@ -28,6 +28,8 @@ public final class ModuleFacts {
 
     private static final int DATA_BITS = 64;
     private static final int KIB_PER_MBIT = 128;
+    private static final ChipWidth[] WIDTHS = {ChipWidth.X4, ChipWidth.X8, ChipWidth.X16};
+    private static final Optional<Buffering> UNBUFFERED = Optional.of(Buffering.UNBUFFERED);
     private static final Set<Voltage> V1_35 = Set.of(Voltage.ofMillivolts(1350));
     private static final Set<Voltage> V1_35_OR_V1_5 = Set.of(Voltage.ofMillivolts(1350), Voltage.ofMillivolts(1500));
 
@@ -42,14 +44,18 @@ public final class ModuleFacts {
         return generation == Generation.FPM || generation == Generation.EDO;
     }
 
-    /** Known, or known from what can't be otherwise: registers come with check bits, and SO-DIMMs have no register. */
+    /**
+     * Known, or known from what can't be otherwise: registers come with check bits, and only DIMMs and Mini-DIMMs have
+     * a register (registered SO-DIMMs are so rare that they are labelled as such).
+     */
     public static Optional<Buffering> buffering(ModuleKind kind) {
         if (kind.buffering().isPresent()) {
             return kind.buffering();
         }
-        boolean plain = kind.errorCheck().filter(check -> check == ErrorCheck.NONE).isPresent();
-        boolean small = kind.form().filter(form -> form == Form.SO_DIMM || form == Form.MICRO_DIMM).isPresent();
-        return plain || small ? Optional.of(Buffering.UNBUFFERED) : Optional.empty();
+        boolean plain = kind.errorCheck().isPresent() && kind.errorCheck().get() == ErrorCheck.NONE;
+        boolean small = kind.form().isPresent() && kind.form().get() != Form.DIMM
+                && kind.form().get() != Form.MINI_DIMM;
+        return plain || small ? UNBUFFERED : Optional.empty();
     }
 
     /** Whether the module carries check bits; known, or known because it is registered. Empty means unknown. */
@@ -117,10 +123,8 @@ public final class ModuleFacts {
     public static int rankBits(ModuleKind kind) {
         Form form = kind.form().orElse(Form.DIMM);
         return switch (form) {
-            case SIMM_30 -> 8;
-            case SIMM_72, DIMM_100, SO_DIMM_72 -> 32;
             case RIMM_184, RIMM_232, CAMM2, LPCAMM2, SOLDERED -> 0;
-            case DIMM, SO_DIMM, MICRO_DIMM, MINI_DIMM -> DATA_BITS;
+            case SIMM_30, SIMM_72, DIMM, DIMM_100, SO_DIMM, SO_DIMM_72, MICRO_DIMM, MINI_DIMM -> channelBits(kind);
         };
     }
 
@@ -130,7 +134,16 @@ public final class ModuleFacts {
     }
 
     private static int chips(int bits, ChipWidth width) {
-        return width.bits() > bits ? 1 : bits / width.bits();
+        return Math.max(1, bits / dataBits(width));
+    }
+
+    /** Data bits of a chip: of 9 or 18 bits one or two are check bits. */
+    private static int dataBits(ChipWidth width) {
+        return switch (width) {
+            case X9 -> 8;
+            case X18 -> 16;
+            case X1, X4, X8, X16, X32 -> width.bits();
+        };
     }
 
     /** What chips, ranks and width make of such a module, in KiB; 0 where its form doesn't fix the bits of a rank. */
@@ -158,7 +171,7 @@ public final class ModuleFacts {
         if (bits == 0) {
             return Optional.empty();
         }
-        long one = (long) ranks * chips(bits, width) * KIB_PER_MBIT;
+        long one = (long) ranks * chips(bits, width) * kind.stack().orElse(1) * KIB_PER_MBIT;
         long mebibits = kind.capacity().kibibytes() / one;
         return kind.capacity().kibibytes() % one == 0 && mebibits > 0 && mebibits <= Integer.MAX_VALUE
                 ? Optional.of(ChipSize.ofMbit((int) mebibits))
@@ -174,6 +187,7 @@ public final class ModuleFacts {
         if (rank == 0) {
             return OptionalInt.empty();
         }
+        rank *= kind.stack().orElse(1);
         long ranks = kind.capacity().kibibytes() / rank;
         return kind.capacity().kibibytes() % rank == 0 && ranks >= 1 && ranks <= mostRanks(kind)
                 ? OptionalInt.of((int) ranks)
@@ -185,16 +199,23 @@ public final class ModuleFacts {
         if (kind.chipWidth().isPresent() || kind.ranks().isEmpty() || kind.chipSize().isEmpty() || mayBeStacked(kind)) {
             return kind.chipWidth();
         }
-        for (ChipWidth width : new ChipWidth[] {ChipWidth.X4, ChipWidth.X8, ChipWidth.X16}) {
-            if (product(kind, kind.ranks().getAsInt(), width, kind.chipSize().get()) == kind.capacity().kibibytes()) {
+        for (ChipWidth width : WIDTHS) {
+            long product = product(kind, kind.ranks().getAsInt(), width, kind.chipSize().get());
+            if (product * kind.stack().orElse(1) == kind.capacity().kibibytes()) {
                 return Optional.of(width);
             }
         }
         return Optional.empty();
     }
 
-    /** Chips with several dies give registered DDR4 and DDR5 modules more than ranks and width say. */
+    /**
+     * Whether it is open how many dies a chip has: chips with several give registered DDR4 and DDR5 modules more than
+     * ranks and width say.
+     */
     public static boolean mayBeStacked(ModuleKind kind) {
+        if (kind.stack().isPresent()) {
+            return false;
+        }
         boolean late = kind.generation().filter(each -> each.compareTo(Generation.DDR4) < 0).isEmpty();
         boolean plain = buffering(kind).filter(each -> each == Buffering.UNBUFFERED).isPresent();
         return late && !plain;

@@ -114,7 +114,13 @@ public final class AlikeInBank extends SimmRule {
         Statement statement = Statement.of(sentence)
                 .in(List.of(one.label(), other.label()))
                 .by(situation.board().sourceOf(BoardFact.BANKS));
-        return difference.isEmpty() ? statement.missing(missing(one.kind(), other.kind()).orElseThrow()) : statement;
+        if (!difference.isEmpty()) {
+            return statement;
+        }
+        MissingFact fact = missing(one.kind(), other.kind()).orElseThrow();
+        return fact == MissingFact.GENERATION
+                ? statement.missing(fact).advising(TELL_FPM_FROM_EDO)
+                : statement.missing(fact);
     }
 
     /** The first known difference in words; empty where there is none. */

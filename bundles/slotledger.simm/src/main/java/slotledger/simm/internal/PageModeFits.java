@@ -26,8 +26,7 @@ public final class PageModeFits extends SimmModuleRule {
                 "simm-page-mode",
                 "FPM goes where FPM is taken and EDO where EDO is; EDO in a board that only knows FPM may fail.",
                 Source.of(Ground.PRACTICE),
-                "The label seldom says it; the part number on the chips does, and so does the firmware at the start on "
-                        + "many boards of 1995 and later. Take what is in the machine already.",
+                SimmRule.TELL_FPM_FROM_EDO,
                 "Choose modules of the kind that the board's document names. Where it takes both, write both into the "
                         + "board file.",
                 "A 486 board of 1994 takes FPM. 2 modules of 16 MB EDO at 60 ns go in, and the machine may start, "
@@ -57,9 +56,9 @@ public final class PageModeFits extends SimmModuleRule {
         if (weight != Weight.UNKNOWN) {
             return statement;
         }
-        return statement.missing(module.kind().generation().isEmpty()
-                ? MissingFact.GENERATION
-                : MissingFact.BOARD_FACT);
+        return module.kind().generation().isEmpty()
+                ? statement.missing(MissingFact.GENERATION).advising(SimmRule.TELL_FPM_FROM_EDO)
+                : statement.missing(MissingFact.BOARD_FACT);
     }
 
     private static String sentence(Placed module, Weight weight, String wanted) {

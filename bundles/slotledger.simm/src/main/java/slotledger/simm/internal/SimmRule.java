@@ -23,6 +23,10 @@ abstract class SimmRule extends Rule {
             "\"each bank of 4 sockets ... completely filled with 4 SIMMs of the same size, or left completely empty; "
                     + "Bank A must always be filled\"; tables by model in Apple Technical Note HW25/#176");
 
+    /** How to tell FPM from EDO (common practice, no source). */
+    static final String TELL_FPM_FROM_EDO = "The label seldom says it; the part number on the chips does, and so does "
+            + "the firmware at the start on many boards of 1995 and later. Take what is in the machine already.";
+
     SimmRule(RulePage page) {
         super(page);
     }

@@ -51,5 +51,6 @@ class PageModeFitsTest extends MemoryRuleContract {
     void whatNobodySaidIsMissing() {
         Reason reason = Judged.verdict(RULE, Judged.setup(FPM_ONLY, "A1: 16MB SIMM_72")).reasons().get(0);
         assertEquals(Optional.of(MissingFact.GENERATION), reason.missing());
+        assertEquals(RULE.page().howToTell(), reason.remedy());
     }
 }

@@ -14,6 +14,7 @@ import slotledger.model.verdict.Weight;
 import slotledger.rules.RulePage;
 import slotledger.rules.kit.ModuleFacts;
 import slotledger.rules.kit.ModuleRule;
+import slotledger.rules.kit.Stacks;
 import slotledger.rules.spi.MemoryRule;
 import slotledger.rules.spi.Placed;
 import slotledger.rules.spi.RuleId;
@@ -82,16 +83,25 @@ public final class ChipSizeFits extends ModuleRule {
 
     private static int leastPossible(Placed module) {
         ModuleKind kind = module.kind();
+        if (ModuleFacts.rankBits(kind) == 0) {
+            return 1;
+        }
         ChipWidth narrowest = kind.chipWidth().orElse(
                 ModuleFacts.buffering(kind).filter(each -> each == Buffering.UNBUFFERED).isPresent()
-                        ? ChipWidth.X8
+                        ? usualNarrowest(module.way().generation())
                         : ChipWidth.X4);
         int ranks = kind.ranks().orElse(ModuleFacts.mostRanks(kind));
+        if (ModuleFacts.mayBeStacked(kind)) {
+            ranks *= Stacks.most(kind);
+        }
         return ModuleFacts.chipSize(kind, ranks, narrowest).map(ChipSize::mebibits).orElse(1);
     }
 
     private static int mostPossible(Placed module) {
         ModuleKind kind = module.kind();
+        if (ModuleFacts.rankBits(kind) == 0) {
+            return largestMade(module.way().generation());
+        }
         ChipWidth widest = kind.chipWidth().orElse(ChipWidth.X16);
         int most = ModuleFacts.chipSize(kind, kind.ranks().orElse(1), widest)
                 .map(ChipSize::mebibits)
@@ -99,14 +109,24 @@ public final class ChipSizeFits extends ModuleRule {
         return Math.max(leastPossible(module), Math.min(most, largestMade(module.way().generation())));
     }
 
+    /** Of unbuffered modules; x4 chips were usual before DDR, x1 chips on SIMMs (from memory). */
+    private static ChipWidth usualNarrowest(Generation generation) {
+        return switch (generation) {
+            case FPM, EDO -> ChipWidth.X1;
+            case SDR -> ChipWidth.X4;
+            case RDRAM, DDR, DDR2, DDR3, DDR4, DDR5, LPDDR3, LPDDR4, LPDDR4X, LPDDR5, LPDDR5X -> ChipWidth.X8;
+        };
+    }
+
     /** The largest chip of each generation, in mebibits (JEDEC standards, from memory). */
     private static int largestMade(Generation generation) {
         return switch (generation) {
+            case SDR, RDRAM -> 512;
             case DDR -> 1024;
             case DDR2 -> 4 * 1024;
             case DDR3 -> 8 * 1024;
             case DDR4 -> 16 * 1024;
-            case FPM, EDO, SDR, RDRAM, DDR5, LPDDR3, LPDDR4, LPDDR4X, LPDDR5, LPDDR5X -> Integer.MAX_VALUE;
+            case FPM, EDO, DDR5, LPDDR3, LPDDR4, LPDDR4X, LPDDR5, LPDDR5X -> Integer.MAX_VALUE;
         };
     }
 }

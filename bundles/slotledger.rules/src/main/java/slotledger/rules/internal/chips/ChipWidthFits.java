@@ -8,6 +8,7 @@ import org.osgi.service.component.annotations.Component;
 import slotledger.model.board.BoardFact;
 import slotledger.model.module.Buffering;
 import slotledger.model.module.ChipWidth;
+import slotledger.model.module.Generation;
 import slotledger.model.source.Source;
 import slotledger.model.verdict.MissingFact;
 import slotledger.model.verdict.Weight;
@@ -44,7 +45,8 @@ public final class ChipWidthFits extends ModuleRule {
         Set<ChipWidth> allowed = module.way().chipWidths();
         Optional<ChipWidth> width = ModuleFacts.chipWidth(module.kind());
         if (allowed.isEmpty()) {
-            return width.filter(known -> known == ChipWidth.X4).isPresent() && isUnbuffered(module) ? UNKNOWN : SILENT;
+            return module.way().generation().compareTo(Generation.DDR) >= 0 && isUnbuffered(module)
+                    && width.isPresent() && width.get() == ChipWidth.X4 ? UNKNOWN : SILENT;
         }
         if (width.isPresent()) {
             return allowed.contains(width.get()) ? PASSES : BLOCKS;

@@ -38,6 +38,35 @@ class ChipsAddUpTest {
         assertEquals(Weight.PASSES, Judged.by(RULE, BOARD, "A1: 2GB DDR3 DIMM 1Rx16"));
     }
 
+    /** 100-pin DIMMs, 72-pin SO-DIMMs and 72-pin SIMMs are 32 bits wide, 30-pin SIMMs 8 bits (trade practice). */
+    @Test
+    void theFamilySaysHowWideARankIs() {
+        Board printer = BoardText.board("none", "channel A 1 A1\ntakes SDR DIMM_100");
+        assertEquals(Weight.PASSES, Judged.by(RULE, printer, "A1: 64MB SDR DIMM_100 2Rx16 128Mbit"));
+        assertEquals("The 128 MB module in slot A1 can't exist: 2 x 2 chips (x16) of 128 Mbit make 64 MB, not 128 MB.",
+                Judged.sentence(RULE, printer, "A1: 128MB SDR DIMM_100 2Rx16 128Mbit"));
+        Board simms = BoardText.board("none", "channel A 1 A1\ntakes EDO SIMM_72");
+        assertEquals(Weight.PASSES, Judged.by(RULE, simms, "A1: 16MB EDO SIMM_72 1Rx4 16Mbit"));
+        assertEquals(Weight.PASSES, Judged.by(RULE, simms, "A1: 4MB FPM SIMM_30 1Rx1 4Mbit"));
+        assertEquals(Weight.BLOCKS, Judged.by(RULE, simms, "A1: 32MB EDO SIMM_72 1Rx4 16Mbit"));
+    }
+
+    @Test
+    void aKnownStackIsPartOfTheArithmetic() {
+        assertEquals(Weight.PASSES, Judged.by(RULE, BOARD, "A1: 128GB DDR4 DIMM registered 2Rx4 16384Mbit stack=2"));
+        assertEquals("The 64 GB module in slot A1 can't exist: 2 x 16 chips (x4) of 2 dies of 16 Gbit make 128 GB, "
+                        + "not 64 GB.",
+                Judged.sentence(RULE, BOARD, "A1: 64GB DDR4 DIMM registered 2Rx4 16384Mbit stack=2"));
+    }
+
+    /** A CAMM2 has one channel or two; the chips of a RIMM are addressed alone. */
+    @Test
+    void whereRanksTellNothingItSaysNothing() {
+        Board camm = BoardText.board("none", "channel A 1 A1\ntakes DDR5 CAMM2");
+        assertEquals(0,
+                Judged.verdict(RULE, Judged.setup(camm, "A1: 32GB DDR5 CAMM2 1Rx8 16384Mbit")).reasons().size());
+    }
+
     @Test
     void stackedChipsHoldMore() {
         assertEquals(Weight.PASSES, Judged.by(RULE, BOARD, "A1: 64GB DDR4 DIMM registered 2Rx4 8192Mbit"));
