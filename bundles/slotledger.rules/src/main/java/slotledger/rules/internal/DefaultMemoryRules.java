@@ -38,6 +38,9 @@ public final class DefaultMemoryRules implements MemoryRules {
     private final Situations situations = new Situations();
     private final Lineup lineup;
 
+    /** The place of the rule that last said no: the next population is mostly like the last one. A race is harmless. */
+    private int lastNo;
+
     /** Fails where two rules have the same id. */
     @Activate
     public DefaultMemoryRules(
@@ -49,7 +52,7 @@ public final class DefaultMemoryRules implements MemoryRules {
     public Weight weigh(Setup setup) {
         Weight best = Weight.BLOCKS;
         for (Situation situation : situations.of(setup)) {
-            Weight weight = ask(situation, new Tally(), true).worst;
+            Weight weight = worst(situation);
             best = weight.compareTo(best) < 0 ? weight : best;
         }
         return best;
@@ -109,7 +112,7 @@ public final class DefaultMemoryRules implements MemoryRules {
         Situation best = null;
         Tally lightest = null;
         for (Situation situation : ways) {
-            Tally tally = ask(situation, new Tally(), false);
+            Tally tally = ask(situation);
             if (lightest == null || tally.compareTo(lightest) < 0) {
                 best = situation;
                 lightest = tally;
@@ -118,16 +121,33 @@ public final class DefaultMemoryRules implements MemoryRules {
         return best;
     }
 
-    private Tally ask(Situation situation, Tally tally, boolean stopAtFirstNo) {
+    private Tally ask(Situation situation) {
+        Tally tally = new Tally();
         if (FamilyKnown.judge(situation, lineup.lawful(), tally)) {
             for (MemoryRule rule : lineup.of(situation.generations())) {
                 rule.judge(situation, tally);
-                if (stopAtFirstNo && tally.worst == Weight.BLOCKS) {
-                    return tally;
-                }
             }
         }
         return tally;
+    }
+
+    /** Stops at the first no. */
+    private Weight worst(Situation situation) {
+        Tally tally = new Tally();
+        if (!FamilyKnown.judge(situation, lineup.lawful(), tally)) {
+            return tally.worst;
+        }
+        MemoryRule[] asked = lineup.of(situation.generations());
+        int first = lastNo < asked.length ? lastNo : 0;
+        for (int i = 0; i < asked.length; i++) {
+            int place = i == 0 ? first : i <= first ? i - 1 : i;
+            asked[place].judge(situation, tally);
+            if (tally.worst == Weight.BLOCKS) {
+                lastNo = place;
+                return tally.worst;
+            }
+        }
+        return tally.worst;
     }
 
     private List<Reason> reasons(Situation situation) {

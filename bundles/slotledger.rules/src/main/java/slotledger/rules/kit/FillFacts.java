@@ -33,15 +33,7 @@ public final class FillFacts {
 
     /** The rows that name exactly the sockets filled. */
     public static List<FillRow> matchingRows(Situation situation) {
-        List<String> filled = situation.filled();
-        List<FillRow> found = List.of();
-        for (FillRow row : situation.rows()) {
-            if (row.slots().size() == filled.size() && row.slots().containsAll(filled)) {
-                found = found.isEmpty() ? new ArrayList<>(2) : found;
-                found.add(row);
-            }
-        }
-        return found;
+        return situation.matchingRows();
     }
 
     /**

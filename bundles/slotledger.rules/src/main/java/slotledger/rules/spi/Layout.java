@@ -33,6 +33,7 @@ final class Layout {
     final BitSet described = new BitSet();
     private final List<List<String>> orders;
     private final List<List<FillRow>> rows;
+    private final List<List<BitSet>> rowSlots = new ArrayList<>();
 
     /** What each slot takes, by slot index, and the generations among it. */
     record Way(List<Optional<Takes>> takes, Set<Generation> generations) {
@@ -57,6 +58,7 @@ final class Layout {
             int installed = processors;
             orders.add(board.fill().order().stream().filter(label -> processorOf(label) <= installed).toList());
             rows.add(board.fill().table().stream().filter(row -> row.processors() == installed).toList());
+            rowSlots.add(rows.get(processors - 1).stream().map(this::indexes).toList());
         }
     }
 
@@ -67,6 +69,19 @@ final class Layout {
 
     List<FillRow> rows(int processors) {
         return rows.get(processors - 1);
+    }
+
+    /** The slots of each printed row by their index, in the order of the rows. */
+    List<BitSet> rowSlots(int processors) {
+        return rowSlots.get(processors - 1);
+    }
+
+    private BitSet indexes(FillRow row) {
+        BitSet indexes = new BitSet();
+        for (int i = 0; i < slots.length; i++) {
+            indexes.set(i, row.slots().contains(slots[i].label()));
+        }
+        return indexes;
     }
 
     private int processorOf(String label) {

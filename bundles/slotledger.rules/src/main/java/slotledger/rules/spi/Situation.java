@@ -1,6 +1,7 @@
 package slotledger.rules.spi;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -23,7 +24,9 @@ public final class Situation {
     private final List<Placed> modules;
     private final List<Placed> described;
     private final List<String> filled;
+    private final BitSet filledSlots;
     private final long[] channelKibibytes;
+    private List<FillRow> matchingRows;
     private final boolean unread;
     private final Capacity total;
 
@@ -34,6 +37,7 @@ public final class Situation {
         modules = new ArrayList<>(layout.slots.length);
         described = new ArrayList<>(layout.slots.length);
         filled = new ArrayList<>(layout.slots.length);
+        filledSlots = new BitSet(layout.slots.length);
         channelKibibytes = new long[layout.board.channels().size()];
         boolean anyUnread = false;
         long kibibytes = 0;
@@ -54,6 +58,7 @@ public final class Situation {
             anyUnread |= isUnread;
             if (slot.use() == SlotUse.SOCKET && (isUnread || content instanceof SlotContent.Holds)) {
                 filled.add(slot.label());
+                filledSlots.set(i);
             }
         }
         unread = anyUnread;
@@ -132,6 +137,22 @@ public final class Situation {
     /** The order of filling, only sockets of installed processors; empty where no document says. */
     public List<String> order() {
         return layout.order(setup.processors());
+    }
+
+    /** The printed rows for the installed processors that name exactly the sockets filled. */
+    public List<FillRow> matchingRows() {
+        if (matchingRows == null) {
+            List<FillRow> found = List.of();
+            List<BitSet> slots = layout.rowSlots(setup.processors());
+            for (int i = 0; i < slots.size(); i++) {
+                if (slots.get(i).equals(filledSlots)) {
+                    found = found.isEmpty() ? new ArrayList<>(2) : found;
+                    found.add(rows().get(i));
+                }
+            }
+            matchingRows = found;
+        }
+        return matchingRows;
     }
 
     /** The printed rows for the installed processors. */
