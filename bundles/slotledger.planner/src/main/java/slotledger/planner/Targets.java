@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import slotledger.model.board.Board;
 import slotledger.model.board.Channel;
+import slotledger.model.board.RedundancyTerms;
 import slotledger.model.board.SlotUse;
 import slotledger.model.trade.Target;
 import slotledger.model.verdict.Operation;
@@ -52,14 +53,22 @@ public final class Targets {
         return missing;
     }
 
-    /** Channels of one processor that have memory or can have it; a channel mode counts those of one processor. */
+    /**
+     * Memory channels of one processor that have memory or can have it; a channel mode counts those of one processor.
+     * Those whose memory doesn't count while some is kept back stay empty for good.
+     */
     private static int channels(Setup setup) {
         Board board = setup.board();
+        Set<String> ignored = board.terms(setup.redundancy())
+                .map(RedundancyTerms::ignoredChannels)
+                .orElse(Set.of());
         Map<Integer, Set<Channel>> byProcessor = board.slots().stream()
                 .filter(slot -> slot.use() != SlotUse.DEAD)
                 .map(slot -> board.channel(slot.channel()))
-                .filter(channel -> channel.processor() <= setup.processors())
+                .filter(channel -> channel.processor() <= setup.processors() && !ignored.contains(channel.name()))
                 .collect(Collectors.groupingBy(Channel::processor, Collectors.toSet()));
-        return byProcessor.values().stream().mapToInt(Set::size).max().orElse(0);
+        return byProcessor.values().stream()
+                .mapToInt(channels -> channels.stream().mapToInt(Channel::spans).sum())
+                .max().orElse(0);
     }
 }

@@ -26,7 +26,6 @@ import slotledger.app.Trial;
 import slotledger.catalog.BoardFormat;
 import slotledger.catalog.CatalogReader;
 import slotledger.catalog.FleetResolver;
-import slotledger.catalog.ResolvedFleet;
 import slotledger.export.ExportException;
 import slotledger.export.PlanBook;
 import slotledger.export.PlanFiles;
@@ -244,8 +243,9 @@ public final class DefaultFleetDesk implements FleetDesk {
             throws DeskException {
         Plan plan = readPlan(planFile);
         List<Finding> findings = new ArrayList<>();
-        ResolvedFleet after = surveyor.inventory(inventories, project, findings, progress);
-        return new ProofMaker(rules).prove(plan, after, findings, project.date());
+        Surveyor.Inventory after = surveyor.inventory(inventories, project, findings, progress);
+        return new ProofMaker(rules)
+                .prove(plan, after.fleet(), after.namingFillers(), findings, project.date());
     }
 
     @Override

@@ -23,8 +23,10 @@ final class KindMatch {
         if (planned instanceof SlotContent.Holds want && found instanceof SlotContent.Holds have) {
             return matches(want.kind(), have.kind());
         }
-        // Firmware can't see fillers: an inventory lists their slots as empty.
-        return planned.equals(found) || planned instanceof SlotContent.Filled && found.isEmpty();
+        // Firmware can't see fillers: whether one is there or nothing, an inventory lists the slot as empty.
+        return planned.equals(found)
+                || planned instanceof SlotContent.Filled && found.isEmpty()
+                || planned.isEmpty() && found instanceof SlotContent.Filled;
     }
 
     private boolean matches(ModuleKind planned, ModuleKind found) {

@@ -1,10 +1,13 @@
 package slotledger.app.internal;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import slotledger.model.machine.Fleet;
 import slotledger.model.machine.Machine;
 import slotledger.model.machine.Population;
@@ -27,15 +30,28 @@ final class MachineComparison {
     private final MachinePlan planned;
     private final Machine found;
     private final boolean slotsAssumed;
+    private final boolean fillersNamed;
     private final KindMatch match;
 
-    /** @param slotsAssumed whether the inventory left open which module is in which slot */
-    MachineComparison(MemoryRules rules, Fleet fleet, MachinePlan planned, Machine found, boolean slotsAssumed) {
+    /**
+     * A comparison to make.
+     *
+     * @param slotsAssumed whether the inventory left open which module is in which slot
+     * @param fillersNamed whether the inventory names the fillers of the machine
+     */
+    MachineComparison(
+            MemoryRules rules,
+            Fleet fleet,
+            MachinePlan planned,
+            Machine found,
+            boolean slotsAssumed,
+            boolean fillersNamed) {
         this.rules = rules;
         this.fleet = fleet;
         this.planned = planned;
         this.found = found;
         this.slotsAssumed = slotsAssumed;
+        this.fillersNamed = fillersNamed;
         this.match = new KindMatch(planned.runsAfter().rate());
     }
 
@@ -46,17 +62,31 @@ final class MachineComparison {
         }
         List<Difference> differences = differences(planned.after());
         if (differences.isEmpty()) {
-            return proof(ProofOutcome.DONE, List.of(), planned.isOpened() ? "" : "Unchanged, as planned.");
+            return proof(ProofOutcome.DONE, List.of(), planned.isOpened() ? unseen() : "Unchanged, as planned.");
         }
         if (slotsAssumed && sameModules(planned.after())) {
             return proof(ProofOutcome.DONE, List.of(),
-                    "The modules are as planned; the inventory does not say in which slots they are.");
+                    ("The modules are as planned; the inventory does not say in which slots they are. " + unseen())
+                            .strip());
         }
         if (planned.isOpened() && (differences(planned.before()).isEmpty()
                 || slotsAssumed && sameModules(planned.before()))) {
             return proof(ProofOutcome.NOT_DONE, differences, "The machine is as it was before the work.");
         }
         return changed(differences);
+    }
+
+    /** Which planned fillers nobody has reported: no program can see one. */
+    private String unseen() {
+        Map<String, List<String>> slots = new LinkedHashMap<>();
+        planned.after().contents().forEach((slot, content) -> {
+            if (content instanceof SlotContent.Filled && !fillersNamed) {
+                slots.computeIfAbsent(content.toString(), unused -> new ArrayList<>()).add(slot);
+            }
+        });
+        return slots.isEmpty() ? "" : slots.entrySet().stream()
+                .map(each -> each.getKey() + " in " + String.join(", ", each.getValue()))
+                .collect(Collectors.joining("; ", "Not seen by firmware, check by eye: ", "."));
     }
 
     private MachineProof changed(List<Difference> differences) {
@@ -102,7 +132,7 @@ final class MachineComparison {
     /** Whether the modules can be paired off, whatever slots they are in. */
     private boolean sameModules(Population wanted) {
         List<SlotContent> left = new ArrayList<>(found.population().contents().values());
-        left.removeIf(SlotContent::isEmpty);
+        left.removeIf(content -> content.isEmpty() || content instanceof SlotContent.Filled);
         for (SlotContent want : wanted.contents().values()) {
             if (want instanceof SlotContent.Empty || want instanceof SlotContent.Filled) {
                 continue;

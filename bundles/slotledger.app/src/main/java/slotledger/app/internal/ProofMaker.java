@@ -34,7 +34,13 @@ final class ProofMaker {
         this.rules = rules;
     }
 
-    Proof prove(Plan plan, ResolvedFleet after, List<Finding> findings, LocalDate date) {
+    /**
+     * Compares them.
+     *
+     * @param namingFillers machines of which the inventory names fillers
+     */
+    Proof prove(
+            Plan plan, ResolvedFleet after, Set<AssetTag> namingFillers, List<Finding> findings, LocalDate date) {
         Map<AssetTag, Machine> seen = new HashMap<>();
         after.fleet().machines().forEach(machine -> seen.put(machine.tag(), machine));
         Map<AssetTag, ObservedMachine> unresolved = new HashMap<>();
@@ -50,7 +56,8 @@ final class ProofMaker {
             if (found == null) {
                 proofs.add(notSeen(planned, unresolved.containsKey(tag)));
             } else {
-                proofs.add(new MachineComparison(rules, after.fleet(), planned, found, assumed.contains(tag)).prove());
+                proofs.add(new MachineComparison(rules, after.fleet(), planned, found, assumed.contains(tag),
+                        namingFillers.contains(tag)).prove());
             }
         }
         List<Finding> all = new ArrayList<>(findings);

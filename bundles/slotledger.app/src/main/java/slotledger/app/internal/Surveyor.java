@@ -4,6 +4,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import slotledger.app.DeskException;
 import slotledger.app.DeskException.Trouble;
 import slotledger.app.Project;
@@ -17,7 +19,10 @@ import slotledger.intake.Intake;
 import slotledger.intake.IntakeException;
 import slotledger.intake.Reading;
 import slotledger.model.finding.Finding;
+import slotledger.model.machine.AssetTag;
+import slotledger.model.machine.SlotContent;
 import slotledger.model.observed.ObservedFleet;
+import slotledger.model.observed.ObservedMachine;
 import slotledger.model.observed.TableUse;
 import slotledger.model.task.Progress;
 import slotledger.model.trade.Market;
@@ -70,8 +75,16 @@ final class Surveyor {
         }
     }
 
-    /** An inventory taken after the work, with boards looked up. */
-    ResolvedFleet inventory(List<Path> files, Project project, List<Finding> findings, Progress progress)
+    /**
+     * An inventory taken after the work, with boards looked up.
+     *
+     * @param namingFillers machines in whose slots it names fillers; of all others they are assumed
+     */
+    record Inventory(ResolvedFleet fleet, Set<AssetTag> namingFillers) {
+    }
+
+    /** Reads an inventory taken after the work. */
+    Inventory inventory(List<Path> files, Project project, List<Finding> findings, Progress progress)
             throws DeskException {
         try {
             CatalogReading catalog = catalogs.read(project.boards());
@@ -80,7 +93,12 @@ final class Surveyor {
             ResolvedFleet resolved = resolver.resolve(reading.value(), catalog.catalog());
             findings.addAll(reading.findings());
             findings.addAll(resolved.findings());
-            return resolved;
+            Set<AssetTag> namingFillers = reading.value().machines().stream()
+                    .filter(machine -> machine.slots().stream()
+                            .anyMatch(slot -> slot.content() instanceof SlotContent.Filled))
+                    .map(ObservedMachine::tag)
+                    .collect(Collectors.toSet());
+            return new Inventory(resolved, namingFillers);
         } catch (IntakeException | CatalogException problem) {
             throw new DeskException(Trouble.INPUT, problem.getMessage(), problem);
         }

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import slotledger.catalog.ResolvedFleet;
 import slotledger.model.finding.Finding;
@@ -19,7 +20,7 @@ import slotledger.model.proof.Proof;
 import slotledger.model.proof.ProofOutcome;
 import slotledger.model.source.Place;
 
-/** Populations are written "slot 1, slot 2" in GB; "-" is an empty slot. */
+/** Populations are written "slot 1, slot 2" in GB; "-" is an empty slot, "b" one with an airflow blank. */
 class ProofMakerTest {
 
     private final SmallWorld world = new SmallWorld();
@@ -86,6 +87,34 @@ class ProofMakerTest {
         assertEquals(ProofOutcome.DONE, proof.machines().get(0).outcome());
         assertTrue(proof.machines().get(0).remark().contains("does not say in which slots"));
         assertTrue(proof.isComplete());
+    }
+
+    @Test
+    void aFillerTheInventoryDoesNotNameIsCheckedByEyeAndNoFailure() {
+        for (String found : List.of("8 -", "8 b")) {
+            MachineProof proof = prove("8 8", "8 b", found);
+            assertEquals(ProofOutcome.DONE, proof.outcome());
+            assertEquals("Not seen by firmware, check by eye: airflow blank in S2.", proof.remark());
+        }
+    }
+
+    @Test
+    void aFillerTheInventoryNamesNeedsNoSecondLook() {
+        Machine after = world.machine("A1", "8 b");
+        Proof proof = world.prove(List.of(world.plan("A1", "8 8", "8 b")),
+                new ResolvedFleet(world.fleet(after), List.of(), List.of()), Set.of(after.tag()), List.of());
+        assertEquals(ProofOutcome.DONE, proof.machines().get(0).outcome());
+        assertEquals("", proof.machines().get(0).remark());
+    }
+
+    @Test
+    void aModuleInPlaceOfAPlannedFillerIsNoMatch() {
+        assertEquals(ProofOutcome.DONE_DIFFERENTLY, outcome("4 4", "8 b", "8 4"));
+    }
+
+    @Test
+    void fillersAssumedAfterTheWorkDoNotHideThatModulesAreInOtherSlots() {
+        assertEquals("The planned modules are in other slots than planned.", prove("4 -", "8 b", "b 8").remark());
     }
 
     private ProofOutcome outcome(String before, String planned, String found) {

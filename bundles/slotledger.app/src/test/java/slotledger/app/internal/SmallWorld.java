@@ -29,6 +29,7 @@ import slotledger.model.machine.Population;
 import slotledger.model.machine.SlotContent;
 import slotledger.model.machine.Whereabouts;
 import slotledger.model.module.Buffering;
+import slotledger.model.module.Filler;
 import slotledger.model.module.Form;
 import slotledger.model.module.Generation;
 import slotledger.model.module.ModuleKind;
@@ -84,12 +85,17 @@ final class SmallWorld {
     }
 
     Proof prove(List<MachinePlan> machines, ResolvedFleet after, List<Finding> findings) {
+        return prove(machines, after, Set.of(), findings);
+    }
+
+    Proof prove(
+            List<MachinePlan> machines, ResolvedFleet after, Set<AssetTag> namingFillers, List<Finding> findings) {
         Policy policy = new Policy(NOTHING.currency(), List.of(), Optional.empty(), Map.of(), NOTHING, NOTHING, 0,
                 false, true, false, Policy.LeaveAlone.NONE);
         Plan plan = new Plan("small", DAY, policy, machines, List.of(), List.of(),
                 new Spending(NOTHING, Map.of(), NOTHING, Map.of()),
                 new Optimality(0, 0, NOTHING, NOTHING, "none", List.of(), false), List.of());
-        return new ProofMaker(rules).prove(plan, after, findings, DAY);
+        return new ProofMaker(rules).prove(plan, after, namingFillers, findings, DAY);
     }
 
     private static Operation runs(String population) {
@@ -104,7 +110,11 @@ final class SmallWorld {
     }
 
     private static SlotContent content(String text) {
-        return text.equals("-") ? SlotContent.EMPTY : SlotContent.of(kind(text));
+        return switch (text) {
+            case "-" -> SlotContent.EMPTY;
+            case "b" -> SlotContent.of(Filler.AIR_BLANK);
+            default -> SlotContent.of(kind(text));
+        };
     }
 
     private static ModuleKind kind(String gibibytes) {

@@ -5,11 +5,14 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import slotledger.model.board.Board;
 import slotledger.model.board.Slot;
 import slotledger.model.machine.Machine;
 import slotledger.model.machine.Population;
 import slotledger.model.machine.SlotContent;
+import slotledger.model.module.Filler;
 import slotledger.model.module.Piece;
 import slotledger.model.trade.Offer;
 import slotledger.model.trade.Supplier;
@@ -42,6 +45,7 @@ final class BruteForce {
     private final List<Piece> kinds = new ArrayList<>();
     private final List<List<Way>> ways = new ArrayList<>();
     private final Map<List<Integer>, Long> orders = new HashMap<>();
+    private final Map<Piece, Boolean> uses = new HashMap<>();
     private Best best = new Best(-1, Long.MAX_VALUE, Long.MAX_VALUE);
 
     BruteForce(PlanRequest request, MemoryRules rules) {
@@ -50,7 +54,7 @@ final class BruteForce {
         Set<Piece> all = new HashSet<>();
         request.market().offers().forEach(offer -> all.add(offer.piece()));
         all.addAll(request.shelf().pieces().keySet());
-        request.fleet().machines().forEach(machine -> all.addAll(machine.population().modules()));
+        request.fleet().machines().forEach(machine -> all.addAll(machine.population().pieces()));
         kinds.addAll(all);
     }
 
@@ -117,8 +121,8 @@ final class BruteForce {
         int[] out = new int[kinds.size()];
         after.contents().forEach((slot, content) -> {
             if (!content.equals(machine.population().in(slot))) {
-                content.module().ifPresent(kind -> in[kinds.indexOf(kind)]++);
-                machine.population().in(slot).module().ifPresent(kind -> out[kinds.indexOf(kind)]++);
+                content.piece().ifPresent(kind -> in[kinds.indexOf(kind)]++);
+                machine.population().in(slot).piece().ifPresent(kind -> out[kinds.indexOf(kind)]++);
             }
         });
         int moves = 0;
@@ -167,14 +171,33 @@ final class BruteForce {
         return order(needs, 0, new int[request.market().offers().size()]);
     }
 
-    /** Whether some machine that may be opened takes one or two modules of the kind; others are never bought. */
+    /** Whether some machine that may be opened takes the kind with no other beside it; others are never bought. */
     private boolean isOfUse(Piece kind) {
-        return request.fleet().machines().stream().filter(this::mayBeOpened).anyMatch(machine -> {
-            Population empty = Population.empty(request.fleet().boardOf(machine));
-            Setup setup = Setup.of(request.fleet(), machine);
-            return rules.weigh(setup.with(empty.with("A1", kind))).compareTo(Weight.UNKNOWN) < 0
-                    || rules.weigh(setup.with(empty.with("A1", kind).with("B1", kind))).compareTo(Weight.UNKNOWN) < 0;
-        });
+        return uses.computeIfAbsent(kind, each -> request.fleet().machines().stream()
+                .filter(this::mayBeOpened)
+                .anyMatch(machine -> isOfUse(machine, each)));
+    }
+
+    private boolean isOfUse(Machine machine, Piece kind) {
+        Board board = request.fleet().boardOf(machine);
+        Optional<Filler> blank = board.fill().blank();
+        if (kind instanceof Filler) {
+            return blank.filter(kind::equals).isPresent();
+        }
+        int sockets = board.sockets().size();
+        for (int filled = 1; filled < 1 << sockets; filled++) {
+            Population alone = Population.empty(board);
+            for (int socket = 0; socket < sockets; socket++) {
+                String label = board.sockets().get(socket).label();
+                boolean isFilled = (filled >> socket & 1) == 1;
+                alone = isFilled ? alone.with(label, kind)
+                        : blank.isPresent() ? alone.with(label, blank.get()) : alone;
+            }
+            if (rules.weigh(Setup.of(request.fleet(), machine).with(alone)).compareTo(Weight.UNKNOWN) < 0) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private boolean mayBeOpened(Machine machine) {

@@ -4,15 +4,20 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import java.util.function.Function;
 import org.junit.jupiter.api.Test;
 import slotledger.model.board.Board;
+import slotledger.model.machine.SlotContent;
+import slotledger.model.module.Filler;
 import slotledger.model.module.Form;
 import slotledger.model.module.Generation;
 import slotledger.model.module.ModuleKind;
+import slotledger.model.module.Piece;
 import slotledger.model.plan.MachinePlan;
 import slotledger.model.plan.Plan;
 import slotledger.model.plan.Station;
@@ -22,9 +27,14 @@ import slotledger.planner.PlanRequest;
 import slotledger.planner.PlannerException;
 import slotledger.planner.internal.milp.ScipSolver;
 import slotledger.rules.MemoryRules;
+import slotledger.rules.fixture.ModuleText;
 import slotledger.rules.standard.StandardRules;
 
 class BruteForceTest {
+
+    /** Two speeds never meet on one board with pairs, so that all modules must go where a faster one comes. */
+    private static final Piece SLOW = ModuleText.piece("64MB RDRAM-600 RIMM_184 x16 128Mbit non-ECC 53ns");
+    private static final Piece FAST = ModuleText.piece("256MB RDRAM-800 RIMM_184 x16 256Mbit non-ECC 45ns");
 
     @Test
     void smallFleetsGetTheBestPlanOfAll() throws PlannerException {
@@ -36,13 +46,25 @@ class BruteForceTest {
         compare(StandardRules.create(), 1001, 200);
     }
 
+    @Test
+    void smallFleetsWithFewContinuityModulesGetTheBestPlanOfAll() throws PlannerException {
+        int withFillers = compare(StandardRules.create(), 2001, 150, BruteForceTest::fleetWithFewContinuityModules);
+        assertTrue(withFillers > 10, withFillers + " fleets with fillers put in");
+    }
+
     private static void compare(MemoryRules rules, int firstSeed, int fleets) throws PlannerException {
+        compare(rules, firstSeed, fleets, BruteForceTest::fleet);
+    }
+
+    private static int compare(
+            MemoryRules rules, int firstSeed, int fleets, Function<Random, PlanRequest> fleet) throws PlannerException {
         int worked = 0;
         int missed = 0;
         int bought = 0;
         int passedOn = 0;
+        int withFillers = 0;
         for (int seed = firstSeed; seed < firstSeed + fleets; seed++) {
-            PlanRequest request = fleet(new Random(seed));
+            PlanRequest request = fleet.apply(new Random(seed));
             Plan plan = new Planning(rules, new ScipSolver()).plan(request, Progress.NONE);
             BruteForce.Best best = new BruteForce(request, rules).solve();
             long moves = plan.machines().stream().mapToLong(machine -> machine.moves().size()).sum();
@@ -53,15 +75,22 @@ class BruteForceTest {
             missed += plan.machines().stream().anyMatch(machine -> machine.obstacle().isPresent()) ? 1 : 0;
             bought += plan.purchases().isEmpty() ? 0 : 1;
             passedOn += plan.work().stream().anyMatch(BruteForceTest::takesFromAnother) ? 1 : 0;
+            withFillers += plan.work().stream().anyMatch(BruteForceTest::takesAFiller) ? 1 : 0;
         }
-        System.out.printf("%d fleets: %d with work, %d with obstacles, %d with an order, %d with modules passed on%n",
-                fleets, worked, missed, bought, passedOn);
+        System.out.printf("%d fleets: %d with work, %d with obstacles, %d with an order, %d with modules passed on,"
+                + " %d with fillers put in%n", fleets, worked, missed, bought, passedOn, withFillers);
         assertTrue(worked > fleets / 3 && missed > fleets / 10 && bought > fleets / 5 && passedOn > fleets / 20);
+        return withFillers;
     }
 
     private static boolean takesFromAnother(MachinePlan machine) {
         return machine.moves().stream().anyMatch(move -> move.from() instanceof Station.InSlot from
                 && move.to() instanceof Station.InSlot to && !from.machine().equals(to.machine()));
+    }
+
+    private static boolean takesAFiller(MachinePlan machine) {
+        return machine.moves().stream().anyMatch(move -> move.content() instanceof SlotContent.Filled
+                && move.to() instanceof Station.InSlot);
     }
 
     static PlanRequest fleet(Random random) {
@@ -86,11 +115,44 @@ class BruteForceTest {
         }
         made.target("role0", 6 + 2 * random.nextInt(6), 1 + random.nextInt(3));
         made.target("role1", 8, 1 + random.nextInt(2));
-        int offers = 1 + random.nextInt(4);
+        trade(made, kinds, 1, -1, random);
+        return made.request();
+    }
+
+    /** Two or three machines with RIMM sockets, of which none may be empty, and hardly enough to fill them. */
+    private static PlanRequest fleetWithFewContinuityModules(Random random) {
+        Fixtures made = new Fixtures();
+        List<Board> boards = List.of(
+                Worlds.RDRAM.board("pairs", random), Worlds.RDRAM_ONE_CHANNEL.board("row", random));
+        boards.forEach(made::add);
+        Piece filler = Filler.CONTINUITY_184;
+        List<Piece> pieces = random.nextBoolean()
+                ? Worlds.RDRAM.pieces(2, boards.get(0), random)
+                : List.of(SLOW, FAST, filler);
+        for (int i = 0; i < 2 + random.nextInt(2); i++) {
+            Board board = Worlds.pick(boards, random);
+            Piece[] now = new Piece[board.sockets().size()];
+            Arrays.fill(now, filler);
+            int filled = board.sockets().size() == 3 ? 1 + random.nextInt(3) : 2 + 2 * random.nextInt(2);
+            int second = random.nextInt(4) / 3;
+            for (int socket = 0; socket < filled; socket++) {
+                now[board.sockets().size() == 3 ? socket : List.of(0, 2, 1, 3).get(socket)] =
+                        pieces.get(filled == 4 && socket > 1 ? second : 0);
+            }
+            made.machine("M" + i, board, "role" + random.nextInt(2), now);
+        }
+        made.target("role0", Worlds.RDRAM.amount(random), 1 + random.nextInt(3));
+        made.target("role1", Worlds.RDRAM.amount(random), 1 + random.nextInt(2));
+        trade(made, pieces, 2, 4, random);
+        return made.request();
+    }
+
+    private static void trade(Fixtures made, List<? extends Piece> kinds, int leastOffers, int plenty, Random random) {
+        int offers = leastOffers + random.nextInt(4);
         for (int i = 0; i < offers; i++) {
-            ModuleKind kind = kinds.get(random.nextInt(kinds.size()));
+            Piece kind = kinds.get(random.nextInt(kinds.size()));
             int price = 500 + random.nextInt(4000);
-            int stock = random.nextInt(3) == 0 ? random.nextInt(4) : -1;
+            int stock = random.nextInt(3) == 0 ? random.nextInt(4) : plenty;
             int[] prices = random.nextInt(3) == 0
                     ? new int[] {1, price, 2 + random.nextInt(3), price * 3 / 4} : new int[] {1, price};
             made.offer("S" + random.nextInt(2), kind, 1 + random.nextInt(2), stock, prices);
@@ -101,7 +163,7 @@ class BruteForceTest {
                         random.nextInt(3) == 0 ? random.nextInt(5000) : -1);
             }
         }
-        for (ModuleKind kind : kinds) {
+        for (Piece kind : kinds) {
             if (random.nextInt(3) == 0) {
                 made.shelf.put(kind, 1 + random.nextInt(2));
             }
@@ -113,7 +175,6 @@ class BruteForceTest {
         made.sparePercent = random.nextInt(2) * 10;
         made.reusePulled = random.nextInt(4) > 0;
         made.harvest = random.nextInt(2) == 0;
-        return made.request();
     }
 
     private static ModuleKind pick(List<ModuleKind> kinds, Random random) {

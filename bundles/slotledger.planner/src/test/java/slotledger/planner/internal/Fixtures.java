@@ -125,11 +125,11 @@ final class Fixtures {
     }
 
     /** A machine; kinds from the first slot on, null for an empty one. */
-    Machine machine(String tag, Board board, String role, ModuleKind... kinds) {
+    Machine machine(String tag, Board board, String role, Piece... kinds) {
         return machine(tag, board, role, "", kinds);
     }
 
-    Machine machine(String tag, Board board, String role, String costCentre, ModuleKind... kinds) {
+    Machine machine(String tag, Board board, String role, String costCentre, Piece... kinds) {
         Population population = Population.empty(board);
         for (int i = 0; i < kinds.length; i++) {
             if (kinds[i] != null) {
@@ -167,7 +167,15 @@ final class Fixtures {
     }
 
     void target(String role, int gib, int weight) {
-        targets.add(new Target(role, Capacity.ofGiB(gib), false, false, Optional.empty(), weight));
+        target(role, Capacity.ofGiB(gib), weight);
+    }
+
+    void target(String role, Capacity capacity, int weight) {
+        targets.add(new Target(role, capacity, false, false, Optional.empty(), weight));
+    }
+
+    void add(Board board) {
+        boards.put(board.id(), board);
     }
 
     Policy policy() {

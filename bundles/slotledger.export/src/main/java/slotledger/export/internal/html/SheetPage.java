@@ -89,7 +89,7 @@ final class SheetPage {
                     channel % PATTERNS, turned ? column : row, turned ? row : column));
             html.name(state.slot().label()).raw("</b> <span class=\"mark\">").text(state.mark().text()).raw("</span> ");
             if (!state.content().isEmpty()) {
-                html.raw("<span>").text(Words.brief(state.content())).raw("</span> ");
+                html.raw("<span>").text(Words.inSlot(state.content())).raw("</span> ");
             }
             html.raw("<span class=\"channel\">channel ").name(state.slot().channel())
                     .raw(" <span class=\"band\"></span></span></div>\n");

@@ -37,8 +37,7 @@ final class Cautions {
         lines.add(runsHot(plan)
                 ? "These modules run VERY hot: let them cool down before you touch them."
                 : "Let hot modules cool down before you touch them.");
-        lines.add("Hold modules by their edges. Match the notch to the slot; never force a module. Press until the "
-                + "latches close by themselves.");
+        lines.addAll(Handling.of(plan));
         return lines;
     }
 

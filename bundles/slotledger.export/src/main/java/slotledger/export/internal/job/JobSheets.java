@@ -63,11 +63,13 @@ public final class JobSheets {
         }
         List<SlotState> before = states(plan, board, plan.before(), true);
         List<SlotState> after = states(plan, board, plan.after(), false);
-        List<SlotState> received = after.stream().filter(state -> state.mark() == Mark.PUT_IN).toList();
+        List<SlotState> received = after.stream().filter(state -> state.mark() == Mark.PUT_IN)
+                .filter(state -> state.content().module().isPresent())
+                .toList();
         return new JobSheet(plan, board, number(plan) + " of " + numbers.size(), before, after,
                 board.channels().stream().map(Channel::name).toList(), heed(plan), Cautions.of(plan, board.form()),
-                new Steps(book, plan).lines(board.slots()), expected(plan), firmware(plan, after), received,
-                board.notes(), sources(board));
+                new Steps(book, plan).lines(board.slots()), expected(plan), Firmware.lines(plan, board, after),
+                received, board.notes(), sources(board));
     }
 
     private static List<SlotState> states(MachinePlan plan, Board board, Population population, boolean before) {
@@ -155,23 +157,6 @@ public final class JobSheets {
         lines.add(Line.of("Errors checked and corrected (ECC): ", after.ecc() ? "yes" : "no"));
         lines.add(Line.of("Target of " + plan.target().map(Target::role).orElse("the role") + ": ",
                 Words.target(plan.target()), "; after the work: " + plan.outcome().text()));
-        return lines;
-    }
-
-    private static List<String> firmware(MachinePlan plan, List<SlotState> after) {
-        List<String> lines = new ArrayList<>();
-        lines.add("Memory in all: " + Words.bothUnits(plan.runsAfter().installed()) + ".");
-        lines.add("By slot: " + after.stream()
-                .filter(state -> state.slot().use() != SlotUse.DEAD)
-                .map(state -> state.slot().label() + " " + (state.content().module().isPresent()
-                        ? state.content().capacity().toString() : state.content().toString()))
-                .collect(Collectors.joining(", ")) + ". Firmware may name slots otherwise than the board's print.");
-        plan.runsAfter().rate().ifPresent(rate -> lines.add(
-                "Rate: %d MT/s; some firmware prints it as %d MHz, or the clock, %d MHz."
-                        .formatted(rate.megatransfers(), rate.megatransfers(), rate.megatransfers() / 2)));
-        lines.add("At the first start it may say that the amount of memory has changed: that is expected.");
-        lines.add("If it shows less, or doesn't start: power off and unplug, seat every new module again, "
-                + "try one at a time; if that doesn't help, put the old modules back and report it.");
         return lines;
     }
 

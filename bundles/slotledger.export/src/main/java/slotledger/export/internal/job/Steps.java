@@ -38,7 +38,7 @@ final class Steps {
                     .filter(move -> isHere(move.to(), slot.label()))
                     .forEach(move -> putIn(slot.label(), move));
         }
-        lines.add(Line.of("Check that all latches are closed, put back what you took off, close the machine."));
+        lines.add(Line.of("Check " + Handling.checks(plan) + ", put back what you took off, close the machine."));
         return List.copyOf(lines);
     }
 

@@ -96,7 +96,7 @@ final class SlotPainter {
         Phrase phrase = new Phrase();
         phrase.add(new Phrase(label(state) + "\n", fonts.bold(8.5f)));
         phrase.add(new Phrase(state.mark().text() + "\n", fonts.bold(8)));
-        String content = state.content().isEmpty() ? "" : Words.brief(state.content());
+        String content = state.content().isEmpty() ? "" : Words.inSlot(state.content());
         phrase.add(new Phrase(fonts.printable(content), fonts.regular(7.5f)));
         ColumnText text = new ColumnText(picture);
         text.setSimpleColumn(phrase, x + 5, y + BAND + 12, x + slotWidth - 4, y + height - 3, 9.3f, Element.ALIGN_LEFT);
@@ -108,7 +108,7 @@ final class SlotPainter {
         float middle = x + slotWidth / 2;
         float from = y + BAND + 8;
         line(picture, label(state) + "  " + state.mark().text(), fonts.bold(7.5f), middle - 4.6f, from, 90);
-        String content = state.content().isEmpty() ? "" : Words.brief(state.content());
+        String content = state.content().isEmpty() ? "" : Words.inSlot(state.content());
         line(picture, content, fonts.regular(7.5f), middle + 3.4f, from, 90);
         line(picture, channel(state), fonts.regular(6), middle + 10.2f, from, 90);
     }

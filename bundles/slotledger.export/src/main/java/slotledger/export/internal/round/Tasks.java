@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import slotledger.export.internal.text.Texts;
 import slotledger.export.internal.text.Words;
+import slotledger.model.machine.SlotContent;
 import slotledger.model.plan.MachinePlan;
 import slotledger.model.plan.Move;
 import slotledger.model.plan.Station;
@@ -21,11 +22,14 @@ public final class Tasks {
         Map<String, Integer> out = new LinkedHashMap<>();
         Map<String, Integer> in = new LinkedHashMap<>();
         int moved = 0;
+        int fillers = 0;
         for (Move move : plan.moves()) {
             boolean leaves = isHere(move.from(), plan);
             boolean arrives = isHere(move.to(), plan);
             if (leaves && arrives) {
-                moved++;
+                boolean isFiller = move.content() instanceof SlotContent.Filled;
+                moved += isFiller ? 0 : 1;
+                fillers += isFiller ? 1 : 0;
             } else if (leaves) {
                 out.merge(Words.brief(move.content()), 1, Integer::sum);
             } else {
@@ -36,6 +40,9 @@ public final class Tasks {
         out.forEach((kind, count) -> parts.add("take out " + count + " x " + kind));
         if (moved > 0) {
             parts.add("move " + Texts.count(moved, "module", "modules"));
+        }
+        if (fillers > 0) {
+            parts.add("move " + Texts.count(fillers, "filler", "fillers"));
         }
         in.forEach((kind, count) -> parts.add("put in " + count + " x " + kind));
         return String.join(", ", parts);

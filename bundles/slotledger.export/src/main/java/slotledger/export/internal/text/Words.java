@@ -29,12 +29,15 @@ public final class Words {
     private Words() {
     }
 
-    /** "8 GB DDR4-2666": enough to tell modules of one order apart at a glance. */
+    /** "8 GB DDR4-2666", "16 MB EDO 60 ns": enough to tell modules of one order apart at a glance. */
     public static String brief(ModuleKind kind) {
         StringBuilder line = new StringBuilder(kind.capacity().toString());
         kind.generation().ifPresent(known -> line.append(' ').append(known.text()));
         kind.rate().ifPresent(known ->
                 line.append(kind.generation().isPresent() ? "-" + known.megatransfers() : " " + known));
+        if (kind.rate().isEmpty()) {
+            kind.accessTime().ifPresent(known -> line.append(' ').append(known));
+        }
         return line.toString();
     }
 
@@ -44,6 +47,17 @@ public final class Words {
 
     public static String brief(SlotContent content) {
         return content.module().map(Words::brief).orElseGet(content::toString);
+    }
+
+    /** The same in the room that a slot of a picture has; which filler goes there, the other texts say. */
+    public static String inSlot(SlotContent content) {
+        if (content instanceof SlotContent.Filled filled) {
+            return switch (filled.filler()) {
+                case CONTINUITY_184, CONTINUITY_232 -> "continuity module";
+                case AIR_BLANK -> filled.filler().text();
+            };
+        }
+        return brief(content);
     }
 
     /** Where something is or goes: "order from S, part P", "shelf", "machine X, slot Y", "disposal". */

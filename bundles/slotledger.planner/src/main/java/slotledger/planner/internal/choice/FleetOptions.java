@@ -110,10 +110,12 @@ public final class FleetOptions {
     /** What this search leaves out, for the proof. */
     public static List<String> limits() {
         return List.of(
-                "On boards with up to %d sockets at most %d kinds are brought into one machine."
+                "On boards with up to %d sockets at most %d kinds of modules are brought into one machine."
                         .formatted(RawPopulations.MOST_UNITS_IN_FULL, RawPopulations.MOST_NEW_KINDS),
                 "On boards with more sockets the largest own modules stay and the rest is filled with one kind, in the"
-                        + " order or the table of the board's document.",
+                        + " order or the table of the board's document; where they are up to %d banks, each bank stays,"
+                                .formatted(RawPopulations.MOST_UNITS_IN_FULL)
+                        + " is emptied or is filled with one kind.",
                 "A machine never runs over fewer channels after the work than now, unless it gives modules away.",
                 "A machine is opened only where it reaches its target afterwards; half an upgrade isn't planned.",
                 "Among plans of equal cost the one with the least work is looked for, but that is not proven for large"

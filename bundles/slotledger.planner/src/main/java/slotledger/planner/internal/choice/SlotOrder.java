@@ -9,7 +9,7 @@ import java.util.Set;
 import slotledger.model.board.Bank;
 import slotledger.model.board.Board;
 import slotledger.model.board.FillRow;
-import slotledger.model.board.RedundancyTerms.FillSet;
+import slotledger.model.board.RedundancyTerms;
 import slotledger.model.board.Slot;
 import slotledger.rules.Setup;
 
@@ -19,8 +19,8 @@ import slotledger.rules.Setup;
  *
  * @param sockets  labels of the sockets of the processors installed: those of the fill order first, then by bank, then
  *                 by place in their channel
- * @param patterns sets of sockets: each first part of the order, each row of the fill table, each bank and those
- *                 before it, each socket alone
+ * @param patterns sets of sockets: each first part of the order, each row of the fill table, each bank alone and with
+ *                 those before it, each first part of the sets for memory kept back, each socket alone
  * @param banks    labels of the sockets of each bank; empty where not every socket is in one
  */
 public record SlotOrder(List<String> sockets, List<List<String>> patterns, List<List<String>> banks) {
@@ -43,27 +43,29 @@ public record SlotOrder(List<String> sockets, List<List<String>> patterns, List<
                 patterns.add(sockets.stream().filter(row.slots()::contains).toList());
             }
         }
-        Set<String> kept = new HashSet<>();
-        for (FillSet set : sets(setup)) {
-            kept.addAll(set.slots());
-            patterns.add(sockets.stream().filter(kept::contains).toList());
-        }
         List<List<String>> banks = banks(board, sockets);
-        Set<String> filled = new HashSet<>();
-        for (List<String> bank : banks) {
-            patterns.add(bank);
-            filled.addAll(bank);
-            patterns.add(sockets.stream().filter(filled::contains).toList());
-        }
+        patterns.addAll(banks);
+        addOneAfterTheOther(banks, sockets, patterns);
+        addOneAfterTheOther(setsKeptBack(setup, sockets), sockets, patterns);
         sockets.forEach(socket -> patterns.add(List.of(socket)));
         return new SlotOrder(sockets, List.copyOf(patterns), banks);
     }
 
-    /** What is filled together where the machine keeps memory back. */
-    private static List<FillSet> sets(Setup setup) {
-        return setup.board().terms(setup.redundancy()).stream()
-                .flatMap(terms -> terms.sets().stream())
-                .filter(set -> set.processors() == setup.processors())
+    /** Each first part of a list of groups. */
+    private static void addOneAfterTheOther(
+            List<List<String>> groups, List<String> sockets, Set<List<String>> patterns) {
+        Set<String> filled = new HashSet<>();
+        for (List<String> group : groups) {
+            filled.addAll(group);
+            patterns.add(sockets.stream().filter(filled::contains).toList());
+        }
+    }
+
+    /** The sets that are filled together where memory is kept back against errors. */
+    private static List<List<String>> setsKeptBack(Setup setup, List<String> sockets) {
+        return setup.board().terms(setup.redundancy()).map(RedundancyTerms::sets).orElse(List.of()).stream()
+                .filter(set -> set.processors() == setup.processors() && sockets.containsAll(set.slots()))
+                .map(RedundancyTerms.FillSet::slots)
                 .toList();
     }
 

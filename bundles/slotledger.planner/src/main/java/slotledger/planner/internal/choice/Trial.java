@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import slotledger.model.machine.Population;
+import slotledger.model.module.Filler;
 import slotledger.model.module.Piece;
 import slotledger.model.trade.Target;
 import slotledger.model.verdict.Weight;
@@ -17,10 +18,10 @@ public final class Trial {
     private final Options options;
     private final ClassSockets sockets;
 
-    public Trial(Stock stock, Options options) {
+    private Trial(Stock stock, Options options, Predicate<Piece> canBeHad) {
         this.options = options;
         List<Integer> kinds = IntStream.range(0, stock.pieces().size())
-                .filter(kind -> stock.isOfferedOrOwned(stock.pieces().get(kind)))
+                .filter(kind -> canBeHad.test(stock.pieces().get(kind)))
                 .filter(kind -> options.board().fit(stock.pieces().get(kind)) != Fit.BLOCKED)
                 .boxed()
                 .toList();
@@ -31,6 +32,16 @@ public final class Trial {
                 options.group().setup().board().fill().blank(),
                 kinds,
                 new boolean[stock.pieces().size()]);
+    }
+
+    /** With what is offered or on the shelf. */
+    public static Trial of(Stock stock, Options options) {
+        return new Trial(stock, options, stock::isOfferedOrOwned);
+    }
+
+    /** As if there were as many fillers as wanted. */
+    public static Trial withFillers(Stock stock, Options options) {
+        return new Trial(stock, options, piece -> piece instanceof Filler || stock.isOfferedOrOwned(piece));
     }
 
     /**
@@ -59,6 +70,16 @@ public final class Trial {
         return RawPopulations.list(sockets, options.board().order(), target.capacity()).stream()
                 .map(raw -> sockets.population(raw.codes()))
                 .filter(after -> options.board().allows(options.group().now(), after))
+                .findFirst();
+    }
+
+    /** The first population, least work first, that is allowed and on target. */
+    public Optional<Population> firstOnTarget() {
+        Target target = options.group().target().orElseThrow();
+        return RawPopulations.list(sockets, options.board().order(), target.capacity()).stream()
+                .map(raw -> sockets.population(raw.codes()))
+                .filter(after -> options.board().allows(options.group().now(), after))
+                .filter(after -> shortfalls(after).isEmpty())
                 .findFirst();
     }
 

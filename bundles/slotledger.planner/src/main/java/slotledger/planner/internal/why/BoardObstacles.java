@@ -12,6 +12,7 @@ import slotledger.model.board.Board;
 import slotledger.model.board.BoardFact;
 import slotledger.model.board.Takes;
 import slotledger.model.machine.Population;
+import slotledger.model.module.Filler;
 import slotledger.model.module.ModuleKind;
 import slotledger.model.module.Piece;
 import slotledger.model.plan.Obstacle;
@@ -64,7 +65,11 @@ public final class BoardObstacles {
                     + " %d sockets; it has %s.")
                     .formatted(largest, target.capacity(), sockets, Obstacles.shortfall(options)));
         }
-        Trial trial = new Trial(stock, options);
+        Optional<Obstacle> fillers = missingFillers(options);
+        if (fillers.isPresent()) {
+            return fillers.get();
+        }
+        Trial trial = Trial.of(stock, options);
         return trial.firstAllowed()
                 .map(after -> rule(options, "With %s the board %s would still have %s".formatted(
                         text(trial.incoming(after)), name(options), String.join(" and ", trial.shortfalls(after))),
@@ -100,7 +105,7 @@ public final class BoardObstacles {
 
     /** A module that is offered or owned would do, if a fact were known. */
     Optional<Obstacle> missingFact(Options options, Predicate<List<Piece>> canBeHad) {
-        Trial trial = new Trial(stock, options);
+        Trial trial = Trial.of(stock, options);
         return trial.firstUnknown(canBeHad).map(after -> {
             List<Reason> doubts = options.board().doubts(options.group().now(), after);
             Reason first = doubts.get(0);
@@ -111,6 +116,29 @@ public final class BoardObstacles {
                     first.remedy(),
                     doubts);
         });
+    }
+
+    /** Modules would do, were there something for the sockets that become empty. */
+    private Optional<Obstacle> missingFillers(Options options) {
+        if (options.group().setup().board().fill().blank().isEmpty()) {
+            return Optional.empty();
+        }
+        Trial trial = Trial.withFillers(stock, options);
+        return trial.firstOnTarget().map(trial::incoming)
+                .filter(coming -> coming.stream().anyMatch(Filler.class::isInstance))
+                .map(coming -> noFiller(
+                        options,
+                        text(coming.stream().filter(ModuleKind.class::isInstance).toList()),
+                        text(coming.stream().filter(Filler.class::isInstance).toList())));
+    }
+
+    private static Obstacle noFiller(Options options, String modules, String fillers) {
+        return new Obstacle(
+                Obstacle.Kind.NO_MODULE,
+                "With %s it would reach its target, but its empty sockets want %s, which can't be had; it has %s."
+                        .formatted(modules, fillers, Obstacles.shortfall(options)),
+                "An offer of %s.".formatted(fillers),
+                List.of());
     }
 
     private static String text(List<Piece> kinds) {
