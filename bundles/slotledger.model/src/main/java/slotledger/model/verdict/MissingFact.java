@@ -2,12 +2,12 @@ package slotledger.model.verdict;
 
 /** A fact that keeps rules from a verdict, and the cheapest way to find it. */
 public enum MissingFact {
-    GENERATION("the generation of a module", "Read the label: DDR to DDR5 or PC2 to PC5; PC66, PC100 and PC133 are "
-            + "SDR, PC600 to PC1200 RDRAM, PC1600 to PC3200 DDR. A SIMM says EDO or FPM, else its chips' numbers do. On a "
+    GENERATION("the generation of a module", "Read the label: DDR to DDR5 or PC2 to PC5; PC66, PC100 and PC133 are SDR, "
+            + "PC600 to PC1200 RDRAM, PC1600 to PC3200 DDR. A SIMM says EDO or FPM, else its chips' numbers do. On a "
             + "running machine the firmware table lists the type of every module."),
-    FORM("the form of a module", "Measure it, or count its contacts: a DIMM is about 133 mm long, a SO-DIMM about 68 mm; a "
-            + "SIMM has 30 or 72 contacts, a RIMM 184 or 232. On a running machine the firmware table lists the form of "
-            + "every module."),
+    FORM("the form of a module", "Read the label: PC800 is a 184-pin RIMM, RIMM 3200 a 232-pin one. Else measure it: "
+            + "a 72-pin SIMM is about 108 mm long, a DIMM or RIMM 133 mm, a SO-DIMM 68 mm. On a running machine the "
+            + "firmware table lists the form of every module."),
     CAPACITY("the capacity of a module", "Read the label; on old modules it is depth x bits, such as 4x36. Else look "
             + "up the part number's data sheet, or the chips' numbers: chip size x chips / 8."),
     CONTENT("what is in a slot", "Correct the cell of the inventory. On a running machine the firmware table lists "
@@ -18,7 +18,7 @@ public enum MissingFact {
             + "look up the part number's data sheet."),
     CHIP_SIZE("the chip size of a module", "Look up the part number's data sheet, or count the chips: capacity x 8 / "
             + "chips without those for check bits."),
-    STACK("whether the chips of a module are stacked", "Read the label: 2S2Rx4 or 4S4Rx4 means stacked dies (3DS), "
+    STACK("whether the chips of a module are stacked", "Read the label: 2S2Rx4 or 2S4Rx4 means stacked dies (3DS), "
             + "2Rx4 plain chips. The part number's data sheet says it too."),
     BUFFERING("the buffering of a module", "Read the label: the letter after the rate is U, R, L or F. A registered "
             + "module has one or more long flat chips in the middle."),
