@@ -28,9 +28,9 @@ public final class ProcessorTotal extends Rule {
                 "processor-total",
                 "All modules together are no larger than is allowed with the installed processors.",
                 Source.of(Ground.PRACTICE),
-                "Ask the running machine which processor is installed; the board's manual or the processor maker's data "
-                        + "sheet gives the largest memory with it. Above it nobody says that the machine starts, so that it "
-                        + "blocks; a chipset that starts and sees less is said to address less.",
+                "Ask the running machine which processor is installed; the board's manual or the processor maker's "
+                        + "data sheet gives the largest memory with it. Above it nobody says that the machine starts, "
+                        + "so that it blocks; a chipset that starts and sees less is said to address less.",
                 "Plan less, or change the processor first.",
                 "A processor is made for 16 GB. On a board for 32 GB, 2 x 8 GB are allowed with it and 4 x 8 GB are "
                         + "not."));
@@ -64,7 +64,8 @@ public final class ProcessorTotal extends Rule {
     private static String sentence(Weight weight, Situation situation, Optional<Processor> installed) {
         String total = situation.total().toString();
         if (weight == Weight.UNKNOWN) {
-            return "It is not known which processor is installed, and not all that fit are made for %s.".formatted(total);
+            return "It is not known which processor is installed, and not all that fit are made for %s."
+                    .formatted(total);
         }
         String who = installed.map(Processor::name).orElse("every processor that fits");
         return weight == Weight.PASSES

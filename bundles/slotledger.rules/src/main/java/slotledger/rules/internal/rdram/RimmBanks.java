@@ -8,8 +8,8 @@ import slotledger.rules.spi.Placed;
 
 /**
  * Which sockets are read at once: the banks the document names, else the sockets at the same position of channels that
- * run together, as 16-bit RIMMs do on a board with two channels. A 32-bit RIMM is a pair by itself. A bank can be larger
- * than the sets it is filled in: HP's x4000 has banks of four sockets for one or two matched pairs each.
+ * run together, as 16-bit RIMMs do on a board with two channels. A 32-bit RIMM is a pair by itself. A bank can be
+ * larger than the sets it is filled in: HP's x4000 has banks of four sockets for one or two matched pairs each.
  */
 final class RimmBanks {
 
