@@ -120,7 +120,7 @@ final class PlanText {
     }
 
     /** "8 modules and 2 continuity modules or blanks". */
-    private String pieces() {
+    String pieces() {
         int fillers = bought(Filler.class);
         String modules = count(bought(ModuleKind.class), "module");
         return fillers == 0 ? modules

@@ -158,6 +158,23 @@ class WorkedOutTest {
     }
 
     @Test
+    void theOnlyChannelOfABoardHasNothingToRunWith() {
+        assertEquals(List.of("The only channel holds A 8 GB."),
+                sentences(BoardText.board("none", "channel A 1 A1\ntakes DDR3 DIMM\ninterleave NONE"),
+                        "A1: 8GB DDR3-1333 DIMM"));
+    }
+
+    @Test
+    void aSystemWhoseNameMayMeanTwoEditionsNamesTheSmallerLimit() {
+        Board board = BoardText.board("none", "channel A 1 A1\ntakes DDR3 DIMM");
+        Setup setup = new Setup(board, 1, Optional.empty(), Optional.of("Windows XP Professional"), Redundancy.NONE,
+                ModuleText.population(board, "A1: 8GB DDR3-1333 DIMM"));
+        assertEquals("Windows XP Professional uses up to 128 GB, or only 4 GB: the name does not say which "
+                + "edition it is.",
+                StandardRules.create().workOut(setup).capacities().get(1).sentence());
+    }
+
+    @Test
     void theStepsLeadFromInstalledToUsable() {
         Board board = BoardText.board("none", """
                 channel A 1 A1 A2
