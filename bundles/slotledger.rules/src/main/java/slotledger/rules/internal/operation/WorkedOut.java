@@ -61,9 +61,6 @@ public final class WorkedOut {
     }
 
     private static String alone(Situation situation, Split split) {
-        if (situation.board().channels().size() == 1) {
-            return "The only channel holds %s.".formatted(split.text());
-        }
         return "The channels hold %s; %s.".formatted(split.text(), switch (situation.board().interleave()) {
             case NONE -> "on this board they run one at a time";
             case EQUAL_ONLY -> Interleave.EQUAL_ONLY.text() + ", so they run one at a time";

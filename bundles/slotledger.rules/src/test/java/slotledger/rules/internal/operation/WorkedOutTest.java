@@ -158,13 +158,6 @@ class WorkedOutTest {
     }
 
     @Test
-    void theOnlyChannelOfABoardHasNothingToRunWith() {
-        assertEquals(List.of("The only channel holds A 8 GB."),
-                sentences(BoardText.board("none", "channel A 1 A1\ntakes DDR3 DIMM\ninterleave NONE"),
-                        "A1: 8GB DDR3-1333 DIMM"));
-    }
-
-    @Test
     void aSystemWhoseNameMayMeanTwoEditionsNamesTheSmallerLimit() {
         Board board = BoardText.board("none", "channel A 1 A1\ntakes DDR3 DIMM");
         Setup setup = new Setup(board, 1, Optional.empty(), Optional.of("Windows XP Professional"), Redundancy.NONE,
