@@ -37,7 +37,8 @@ final class MatrixText {
 
     void lines(Answer.Builder answer) {
         answer.wrapped("Board", matrix.board().name() + "  (" + matrix.board().source() + ")");
-        answer.wrapped("Modules", "%d kinds: %d go in somewhere, %d unknown, %d go in nowhere".formatted(rows.size(),
+        answer.wrapped("Modules", "%d %s: %d go in somewhere, %d unknown, %d go in nowhere".formatted(rows.size(),
+                rows.size() == 1 ? "kind" : "kinds",
                 count(Weight.PASSES, Weight.CAUTION, Weight.LOWERS), count(Weight.UNKNOWN), count(Weight.BLOCKS)));
         matrix.columns().stream().filter(column -> !column.isOpen())
                 .forEach(column -> answer.wrapped("", column.name() + ": " + column.closed() + "; nothing goes in"));

@@ -9,6 +9,9 @@ import java.util.Optional;
 import java.util.TreeMap;
 import slotledger.model.finding.Finding;
 import slotledger.model.finding.Severity;
+import slotledger.model.module.Filler;
+import slotledger.model.module.ModuleKind;
+import slotledger.model.module.Piece;
 import slotledger.model.plan.Leftover;
 import slotledger.model.plan.MachinePlan;
 import slotledger.model.plan.Obstacle;
@@ -48,7 +51,7 @@ final class PlanText {
             answer.item("", "kept from it: " + String.join(", ", parts));
         }
         Spending spending = plan.spending();
-        answer.item("Order", count(bought(), "module") + " in " + count(plan.purchases().size(), "line")
+        answer.item("Order", pieces() + " in " + count(plan.purchases().size(), "line")
                 + ": " + spending.payable()
                 + (spending.deliveryTotal().isZero() ? "" : " with delivery")
                 + plan.policy().budget().map(budget -> ", budget " + budget).orElse(""));
@@ -80,7 +83,8 @@ final class PlanText {
                 .fact("onTargetBefore", onTargetBefore())
                 .fact("onTargetAfter", onTargetAfter())
                 .fact("opened", plan.work().size())
-                .fact("modulesBought", bought())
+                .fact("modulesBought", bought(ModuleKind.class))
+                .fact("fillersBought", bought(Filler.class))
                 .fact("goods", amount(spending.goods()))
                 .fact("delivery", amount(spending.deliveryTotal()))
                 .fact("labour", amount(spending.labour()))
@@ -115,8 +119,18 @@ final class PlanText {
         return onTargetBefore() + plan.count(Outcome.REACHES_TARGET);
     }
 
-    private int bought() {
-        return plan.purchases().stream().mapToInt(Purchase::modules).sum();
+    /** "8 modules and 2 continuity modules or blanks". */
+    String pieces() {
+        int fillers = bought(Filler.class);
+        String modules = count(bought(ModuleKind.class), "module");
+        return fillers == 0 ? modules
+                : modules + " and " + (fillers == 1
+                        ? "1 continuity module or blank" : fillers + " continuity modules or blanks");
+    }
+
+    private int bought(Class<? extends Piece> type) {
+        return plan.purchases().stream().filter(each -> type.isInstance(each.offer().piece()))
+                .mapToInt(Purchase::modules).sum();
     }
 
     private int leftover(Leftover.Origin origin) {

@@ -72,9 +72,12 @@ public record Capacity(long kibibytes) implements Comparable<Capacity> {
         return Long.compare(kibibytes, other.kibibytes);
     }
 
-    /** As the trade writes it: "8 GB", "512 MB", "1.5 GB". */
+    /** As the trade writes it: "8 GB", "512 MB", "1.5 GB", "2 TB". */
     @Override
     public String toString() {
+        if (kibibytes > 0 && kibibytes % (STEP * STEP * STEP) == 0) {
+            return kibibytes / (STEP * STEP * STEP) + " TB";
+        }
         if (kibibytes >= STEP * STEP) {
             return quarters(STEP * STEP, "GB");
         }

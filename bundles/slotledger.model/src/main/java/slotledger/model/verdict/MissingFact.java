@@ -2,8 +2,9 @@ package slotledger.model.verdict;
 
 /** A fact that keeps rules from a verdict, and the cheapest way to find it. */
 public enum MissingFact {
-    GENERATION("the generation of a module", "Read the label: PC or DDR, PC2, PC3 or PC3L, PC4, PC5. On a running "
-            + "machine the firmware table lists the type of every module."),
+    GENERATION("the generation of a module", "Read the label: DDR to DDR5 or PC2 to PC5; PC66, PC100 and PC133 are SDR,"
+            + " PC600 to PC1200 RDRAM, PC1600 to PC3200 DDR. A SIMM says EDO or FPM, else its chips' numbers do. On a "
+            + "running machine the firmware table lists the type of every module."),
     FORM("the form of a module", "Read the label: PC800 is a 184-pin RIMM, RIMM 3200 a 232-pin one. Else measure it: "
             + "a 72-pin SIMM is about 108 mm long, a DIMM or RIMM 133 mm, a SO-DIMM 68 mm. On a running machine the "
             + "firmware table lists the form of every module."),
@@ -21,16 +22,16 @@ public enum MissingFact {
             + "2Rx4 plain chips. The part number's data sheet says it too."),
     BUFFERING("the buffering of a module", "Read the label: the letter after the rate is U, R, L or F. A registered "
             + "module has one or more long flat chips in the middle."),
-    ERROR_CHECK("whether a module has check bits", "Read the label, or count the chips of a rank: nine x8 chips have "
-            + "ECC, eight don't."),
+    ERROR_CHECK("whether a module has check bits", "Read the label: x9, x36 or x72, on a RIMM x18, mean check bits. "
+            + "Else count the chips of a rank: nine x8 chips have ECC, eight don't."),
     CHECK_BITS("how many check bits a module has", "Read the label: 10x4 or EC8 means 8 check bits a half channel, 9x4 "
             + "or EC4 means 4. Else count the chips."),
-    RATE("the rate of a module", "Read the label, such as PC4-2666 or PC3-12800. On a running machine the firmware "
-            + "table lists it."),
+    RATE("the rate of a module", "Read the label, such as PC4-2666, PC3-12800, PC800 or PC133. On a running "
+            + "machine the firmware table lists it."),
     LATENCY("the CAS latency of a module", "Read the label, such as CL19 or the letter after the rate; the part "
             + "number's data sheet lists it."),
     VOLTAGE("the voltage of a module", "Read the label: PC3L or 1.35 V means it works at 1.35 V and 1.5 V, PC3 at "
-            + "1.5 V only."),
+            + "1.5 V only. On old modules it stands in the data sheet: 5 V or 3.3 V."),
     ACCESS_TIME("the access time of a module", "Read the last digits on its chips: -6 or -60 means 60 ns, -7 or -70 "
             + "means 70 ns."),
     CONTACTS("the metal of the contacts of a module", "Look at them in daylight: gold is yellow, tin is silver grey."),

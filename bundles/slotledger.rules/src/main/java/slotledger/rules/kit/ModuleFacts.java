@@ -1,5 +1,6 @@
 package slotledger.rules.kit;
 
+import java.util.EnumSet;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
@@ -25,6 +26,10 @@ import slotledger.rules.spi.Situation;
  * 100-pin DIMMs have ranks of 8 or 32 data bits.
  */
 public final class ModuleFacts {
+
+    private static final Set<Form> NEVER_CHECKED = EnumSet.of(Form.MICRO_DIMM, Form.LPCAMM2);
+    private static final Optional<Boolean> CARRIED = Optional.of(true);
+    private static final Optional<Boolean> NOT_CARRIED = Optional.of(false);
 
     private static final int DATA_BITS = 64;
     private static final int KIB_PER_MBIT = 128;
@@ -58,12 +63,18 @@ public final class ModuleFacts {
         return plain || small ? UNBUFFERED : Optional.empty();
     }
 
-    /** Whether the module carries check bits; known, or known because it is registered. Empty means unknown. */
+    /**
+     * Whether the module carries check bits; known, or known because it is registered or because its form has none
+     * (table of families). Empty means unknown.
+     */
     public static Optional<Boolean> checkBits(ModuleKind kind) {
         if (kind.errorCheck().isPresent()) {
             return Optional.of(kind.errorCheck().get() != ErrorCheck.NONE);
         }
-        return kind.buffering().filter(buffering -> buffering != Buffering.UNBUFFERED).map(buffering -> true);
+        if (kind.buffering().isPresent() && kind.buffering().get() != Buffering.UNBUFFERED) {
+            return CARRIED;
+        }
+        return kind.form().isPresent() && NEVER_CHECKED.contains(kind.form().get()) ? NOT_CARRIED : Optional.empty();
     }
 
     /**

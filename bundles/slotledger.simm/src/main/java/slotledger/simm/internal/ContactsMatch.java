@@ -44,8 +44,8 @@ public final class ContactsMatch extends SimmModuleRule {
         Statement statement = Statement.of(module.kind().contacts()
                         .map(metal -> "%s has %s contacts, its socket has %s: they may fret.".formatted(
                                 module, metal.text(), socket))
-                        .orElseGet(() -> "The socket of %s has %s contacts; those of the module are not known."
-                                .formatted(module.label(), socket)))
+                        .orElseGet(() -> "%s has contacts of a metal that is not known; its socket has %s."
+                                .formatted(module, socket)))
                 .in(module)
                 .by(situation.board().sourceOf(BoardFact.CONTACTS));
         return module.kind().contacts().isPresent()

@@ -18,7 +18,10 @@ import slotledger.model.unit.Capacity;
  */
 final class SimmText {
 
-    /** 4x36-60 | 4x9-70 | 1Mx36-60 | 256Kx9-80 | 16x32 | 2x32-6 | 1x8-70NS, but neither 2x8GB nor 2x32 GB. */
+    /**
+     * 4x36-60 | 4x9-70 | 16x36 | 1Mx36-60 | 256Kx9-80 | 16x32 | 2x32-6 | 1x8-70NS, but neither 2x8GB nor 2x32 GB. A
+     * word of 9 or 36 bits is sure, for no module is of 9 or 36 GB.
+     */
     private static final Pattern DEPTH_TIMES_BITS = Pattern.compile(ModuleText.BEFORE
             + "(\\d{1,4})\\s?([KM])?X(8|9|32|36)(?:-(\\d{1,3})(?:NS)?)?" + ModuleText.AFTER
             + "(?!\\s?(?:" + CapacityUnit.WORDS + ")" + ModuleText.AFTER + "|[.,]\\d)");
@@ -47,7 +50,8 @@ final class SimmText {
         }
         boolean old = rest.has(OLD) || isSimm(facts);
         rest.takeIf(DEPTH_TIMES_BITS, match -> {
-            boolean sure = old || match.group(2) != null || match.group(4) != null;
+            boolean sure = old || match.group(2) != null || match.group(4) != null
+                    || match.group(3).equals("9") || match.group(3).equals("36");
             return sure && module(match, facts);
         });
         boolean known = old || isSimm(facts);

@@ -119,8 +119,8 @@ public final class Counting {
         Capacity processors = processors(setup);
         if (processors != null) {
             left = left.min(processors);
-            steps.add(new CapacityStep("processor addresses", left, (setup.processors() == 1
-                    ? "The processor addresses up to " : setup.processors() + " processors address up to ")
+            steps.add(new CapacityStep("processor is made for", left, (setup.processors() == 1
+                    ? "The processor is made for up to " : setup.processors() + " processors are made for up to ")
                     + processors + "."));
         }
         Optional<RedundancyTerms> terms = situation.board().terms(setup.redundancy());
@@ -132,9 +132,17 @@ public final class Counting {
         if (system != null) {
             left = left.min(system);
             steps.add(new CapacityStep("operating system uses", left,
-                    setup.operatingSystem().orElseThrow() + " uses up to " + system + "."));
+                    setup.operatingSystem().orElseThrow() + " uses up to " + system + least(setup, system) + "."));
         }
         return steps;
+    }
+
+    /** The limit of the smallest edition that the name may mean, where that is another one. */
+    private static String least(Setup setup, Capacity most) {
+        return SystemLimit.of(setup.operatingSystem().orElseThrow()).least()
+                .filter(least -> !least.equals(most))
+                .map(least -> ", or only " + least + ": the name does not say which edition it is")
+                .orElse("");
     }
 
     /** How redundancy counts, with the numbers. */

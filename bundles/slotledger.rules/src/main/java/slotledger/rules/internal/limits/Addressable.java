@@ -27,7 +27,8 @@ public final class Addressable extends Rule {
                 Source.of(Ground.PRACTICE),
                 "The chipset's data sheet or the board's manual gives the largest memory it addresses; the firmware "
                         + "counts less than is installed.",
-                "Plan no more than the chipset addresses; what is above helps nobody.",
+                "Plan no more than the chipset addresses; what is above helps nobody. The machine starts with it all "
+                        + "the same, so that it only lowers; more than a board or processor is made for blocks.",
                 "A notebook takes 2 x 2 GB, but its chipset addresses 3 GB: 4 GB are installed, 3 GB are "
                         + "seen and 1 GB is lost."));
     }

@@ -26,12 +26,13 @@ public final class ProcessorTotal extends Rule {
     public ProcessorTotal() {
         super(new RulePage(
                 "processor-total",
-                "All modules together are no larger than the installed processors address.",
+                "All modules together are no larger than is allowed with the installed processors.",
                 Source.of(Ground.PRACTICE),
-                "Ask the running machine which processor is installed; the processor maker's data sheet gives the "
-                        + "largest memory.",
+                "Ask the running machine which processor is installed; the board's manual or the processor maker's "
+                        + "data sheet gives the largest memory with it. Above it nobody says that the machine starts, "
+                        + "so that it blocks; a chipset that starts and sees less is said to address less.",
                 "Plan less, or change the processor first.",
-                "A processor addresses 16 GB. On a board for 32 GB, 2 x 8 GB are allowed with it and 4 x 8 GB are "
+                "A processor is made for 16 GB. On a board for 32 GB, 2 x 8 GB are allowed with it and 4 x 8 GB are "
                         + "not."));
     }
 
@@ -63,11 +64,12 @@ public final class ProcessorTotal extends Rule {
     private static String sentence(Weight weight, Situation situation, Optional<Processor> installed) {
         String total = situation.total().toString();
         if (weight == Weight.UNKNOWN) {
-            return "It is not known which processor is installed, and not all that fit address %s.".formatted(total);
+            return "It is not known which processor is installed, and not all that fit are made for %s."
+                    .formatted(total);
         }
         String who = installed.map(Processor::name).orElse("every processor that fits");
         return weight == Weight.PASSES
-                ? "%s in all are within what the processor addresses (%s).".formatted(total, who)
-                : "%s in all are more than the processor addresses (%s).".formatted(total, who);
+                ? "%s in all are within what the processor is made for (%s).".formatted(total, who)
+                : "%s in all are more than the processor is made for (%s).".formatted(total, who);
     }
 }

@@ -95,8 +95,10 @@ final class RateBounds {
                 continue;
             }
             if (ranks != null && buffering != null && voltage != null) {
-                bounds.sure(limit.fastest(), () -> new Why(by(limit, limits), "The board runs no faster with "
-                        + RateText.of(limit, modules.size()) + " in channel " + modules.get(0).slot().channel() + "."));
+                bounds.sure(limit.fastest(), () -> new Why(by(limit, limits), RateText.isPlain(limit)
+                        ? "The board runs memory no faster."
+                        : "The board runs no faster with " + RateText.of(limit, modules.size()) + " in channel "
+                                + modules.get(0).slot().channel() + "."));
             } else {
                 bounds.maybe(limit.fastest(), () -> new Why(by(limit, limits),
                         (ranks == null ? "the ranks" : buffering == null ? "the buffering" : "the voltage")

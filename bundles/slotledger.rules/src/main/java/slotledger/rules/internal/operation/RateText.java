@@ -10,6 +10,12 @@ final class RateText {
     private RateText() {
     }
 
+    /** Whether it holds for all modules. */
+    static boolean isPlain(RateLimit limit) {
+        return limit.modulesPerChannel().isEmpty() && limit.buffering().isEmpty() && limit.ranks().isEmpty()
+                && limit.voltage().isEmpty();
+    }
+
     /** "2 registered modules with up to 2 ranks at 1.35 V". */
     static String of(RateLimit limit, int modules) {
         List<String> words = new ArrayList<>();

@@ -28,7 +28,8 @@ public final class BanksWhole extends RdramRule {
                         + "takes two modules or two continuity modules"),
                 "The manual names the sockets of each bank. A 232-pin RIMM carries both channels and is a pair by "
                         + "itself.",
-                "Fill the first bank first, and each bank with as many modules as it has sockets.",
+                "Fill the first bank first, and each bank with as many modules as it has sockets; where the document "
+                        + "has pairs in a bank, with whole pairs.",
                 "Bank 0 is RIMM1 and RIMM2, bank 1 is RIMM3 and RIMM4. 2 modules go into RIMM1 and RIMM2 and 2 "
                         + "continuity modules into RIMM3 and RIMM4; 3 modules are never right."));
     }

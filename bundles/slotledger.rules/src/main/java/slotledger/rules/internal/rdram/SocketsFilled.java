@@ -3,6 +3,8 @@ package slotledger.rules.internal.rdram;
 import java.util.List;
 import java.util.Optional;
 import org.osgi.service.component.annotations.Component;
+import slotledger.model.board.Bank;
+import slotledger.model.board.Board;
 import slotledger.model.board.BoardFact;
 import slotledger.model.board.Slot;
 import slotledger.model.board.Takes;
@@ -51,7 +53,7 @@ public final class SocketsFilled extends RdramRule {
             }
             any = true;
             SlotContent content = situation.setup().population().in(slot.label());
-            if (content instanceof SlotContent.Empty
+            if (content instanceof SlotContent.Empty && !mayBeEmpty(situation, slot)
                     || content instanceof SlotContent.Filled held && !fits(held.filler(), takes.get())) {
                 objected = true;
                 collector.report(Weight.BLOCKS, () -> objection(situation, slot, content, takes.get()));
@@ -61,6 +63,31 @@ public final class SocketsFilled extends RdramRule {
             collector.report(Weight.PASSES, () -> Statement.of(
                     "Every socket holds a module or the right continuity module."));
         }
+    }
+
+    /** Where the document wants nothing in empty sockets, a bank of its own, but not the first, may be wholly empty. */
+    private static boolean mayBeEmpty(Situation situation, Slot slot) {
+        Board board = situation.board();
+        List<Bank> banks = board.banks().list();
+        if (board.fill().blank().isPresent()) {
+            return false;
+        }
+        for (int i = 1; i < banks.size(); i++) {
+            List<String> labels = banks.get(i).slots();
+            if (labels.contains(slot.label()) && labels.size() > board.fill().setSize()) {
+                return isEmpty(situation, labels);
+            }
+        }
+        return false;
+    }
+
+    private static boolean isEmpty(Situation situation, List<String> labels) {
+        for (int i = 0; i < labels.size(); i++) {
+            if (!situation.setup().population().in(labels.get(i)).isEmpty()) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private static boolean fits(Filler filler, Takes takes) {

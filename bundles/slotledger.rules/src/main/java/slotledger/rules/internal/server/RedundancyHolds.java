@@ -1,5 +1,6 @@
 package slotledger.rules.internal.server;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -105,7 +106,36 @@ public final class RedundancyHolds extends Rule {
             }
             gap = gap == null && filled == 0 ? set : gap;
         }
+        List<String> outside = outside(situation, terms, sets);
+        if (!outside.isEmpty()) {
+            holds = false;
+            report(situation, collector, Weight.BLOCKS, null, outside, () ->
+                    "%s %s belong%s to no set of sockets that the document prints for %s memory with %s.".formatted(
+                            outside.size() == 1 ? "Socket" : "Sockets", String.join(", ", outside),
+                            outside.size() == 1 ? "s" : "", terms.redundancy().text(), processors(situation)));
+        }
         return holds;
+    }
+
+    private static String processors(Situation situation) {
+        int count = situation.setup().processors();
+        return count == 1 ? "1 processor" : count + " processors";
+    }
+
+    /** Filled sockets of channels that count, which are in no printed set. */
+    private static List<String> outside(Situation situation, RedundancyTerms terms, List<FillSet> sets) {
+        List<String> outside = List.of();
+        for (Placed module : situation.modules()) {
+            boolean printed = module.isSoldered() || terms.ignoredChannels().contains(module.slot().channel());
+            for (int i = 0; i < sets.size() && !printed; i++) {
+                printed = sets.get(i).slots().contains(module.label());
+            }
+            if (!printed) {
+                outside = outside.isEmpty() ? new ArrayList<>() : outside;
+                outside.add(module.label());
+            }
+        }
+        return outside;
     }
 
     private static boolean channelsHold(Situation situation, RedundancyTerms terms, Collector collector) {

@@ -44,7 +44,7 @@ public final class StackHeightFits extends ModuleRule {
     @Override
     protected Optional<Weight> weigh(Placed module) {
         if (module.way().tallestStack().isEmpty()) {
-            return SILENT;
+            return Stacks.least(module.kind()) > 1 ? CAUTION : SILENT;
         }
         int tallest = module.way().tallestStack().getAsInt();
         if (Stacks.least(module.kind()) > tallest) {
@@ -55,6 +55,14 @@ public final class StackHeightFits extends ModuleRule {
 
     @Override
     protected Statement explain(Placed module, Weight weight, Situation situation) {
+        if (weight == Weight.CAUTION) {
+            return Statement.of(("%s has %d dies or more stacked in a chip; no document says that the board works with "
+                            + "them.").formatted(module, Stacks.least(module.kind())))
+                    .in(module)
+                    .by(situation.board().sourceOf(BoardFact.STACK))
+                    .advising("Look for 3DS in the board's manual and add \"tallest-stack\" to its board file before "
+                            + "you buy.");
+        }
         int tallest = module.way().tallestStack().orElseThrow();
         String board = tallest == 1 ? "the board works with plain chips only"
                 : "the board works with up to %d stacked dies".formatted(tallest);

@@ -111,7 +111,8 @@ class LookAlikesTest {
         Reason generation = worst(board, "A1: 2GB DDR2 DIMM non-ECC", "generation");
         Reason below = generation.because().get(0);
         assertEquals("Slot A1 holds a DDR2 DIMM, which looks like a DDR3 DIMM: does not go in. Both have 240 contacts, "
-                + "but its notch is after pin 64, not after pin 48. Pressed in by force it breaks the slot.",
+                + "but its notch is after pin 64 (fully buffered: 68), not after pin 48. Pressed in by force it breaks "
+                + "the slot.",
                 below.sentence());
         assertEquals(List.of("A1"), below.slots());
         assertTrue(below.remedy().matches("Tell them apart. By eye: .*notch.*On the label: PC2.*PC3.*"),

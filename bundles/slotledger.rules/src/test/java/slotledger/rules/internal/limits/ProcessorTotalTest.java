@@ -35,5 +35,7 @@ class ProcessorTotalTest {
     @Test
     void whatNoneAddressesBlocks() {
         assertEquals(Weight.BLOCKS, Judged.by(RULE, BOARD, "1 2 3 4: 16GB DDR3 DIMM"));
+        assertEquals("64 GB in all are more than the processor is made for (every processor that fits).",
+                Judged.sentence(RULE, BOARD, "1 2 3 4: 16GB DDR3 DIMM"));
     }
 }

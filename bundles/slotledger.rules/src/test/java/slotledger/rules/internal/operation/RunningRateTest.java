@@ -53,6 +53,12 @@ class RunningRateTest {
     }
 
     @Test
+    void aLimitWithoutConditionsHoldsForTheBoard() {
+        assertRate(2400, "The board runs memory no faster.", board("limit 2400\nlimit dpc=2 2133"),
+                "A1: 8GB DDR4-2666 DIMM");
+    }
+
+    @Test
     void aLimitThatHangsOnAnUnknownFactLeavesTheRateUnknown() {
         Board board = board("limit dpc=2 ranks=1 2400\nlimit dpc=2 ranks=2 2133");
         assertRate(0,

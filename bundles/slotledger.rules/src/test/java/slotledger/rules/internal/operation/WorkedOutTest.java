@@ -158,6 +158,16 @@ class WorkedOutTest {
     }
 
     @Test
+    void aSystemWhoseNameMayMeanTwoEditionsNamesTheSmallerLimit() {
+        Board board = BoardText.board("none", "channel A 1 A1\ntakes DDR3 DIMM");
+        Setup setup = new Setup(board, 1, Optional.empty(), Optional.of("Windows XP Professional"), Redundancy.NONE,
+                ModuleText.population(board, "A1: 8GB DDR3-1333 DIMM"));
+        assertEquals("Windows XP Professional uses up to 128 GB, or only 4 GB: the name does not say which "
+                + "edition it is.",
+                StandardRules.create().workOut(setup).capacities().get(1).sentence());
+    }
+
+    @Test
     void theStepsLeadFromInstalledToUsable() {
         Board board = BoardText.board("none", """
                 channel A 1 A1 A2
@@ -172,7 +182,7 @@ class WorkedOutTest {
         assertEquals(List.of(
                 "installed 32 GB: 4 modules hold 32 GB together.",
                 "chipset addresses 24 GB: The chipset addresses up to 24 GB.",
-                "processor addresses 16 GB: The processor addresses up to 16 GB.",
+                "processor is made for 16 GB: The processor is made for up to 16 GB.",
                 "mirrored 16 GB: 1 of 2 parts of the 32 GB are usable, which makes 16 GB.",
                 "operating system uses 4 GB: Windows 7 Pro 32-bit uses up to 4 GB."),
                 StandardRules.create().workOut(setup).capacities().stream().map(step -> "%s %s: %s".formatted(

@@ -31,6 +31,22 @@ class BanksWholeTest {
         assertEquals(weight, Judged.by(RULE, D850.UNNAMED, population));
     }
 
+    /** HP x4000: matched pairs in banks of four sockets. */
+    @ParameterizedTest
+    @CsvSource({
+        "R1 R2, PASSES", "R1 R2 R3 R4, PASSES", "R1 R2 R3 R4 R5 R6, PASSES", "R1 R2 R3 R4 R5 R6 R7 R8, PASSES",
+        "R1, BLOCKS", "R1 R3, BLOCKS", "R1 R2 R3, BLOCKS", "R3 R4, BLOCKS", "R1 R2 R3 R4 R5, BLOCKS"
+    })
+    void aBankLargerThanASetHoldsWholeSets(String slots, Weight weight) {
+        assertEquals(weight, Judged.by(RULE, D850.X4000, slots + ": 256MB RDRAM-800 RIMM_184"));
+    }
+
+    @Test
+    void theSentenceNamesTheSetOfABank() {
+        assertEquals("Slot R4 holds no module, but another slot of its bank (0: R3, R4) does.",
+                Judged.sentence(RULE, D850.X4000, "R1 R2 R3: 256MB RDRAM"));
+    }
+
     @Test
     void theSentenceNamesTheBank() {
         assertEquals("Slot RIMM4 holds no module, but another slot of its bank (1) does.",

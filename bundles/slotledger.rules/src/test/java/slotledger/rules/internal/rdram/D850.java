@@ -23,6 +23,16 @@ final class D850 {
             takes RDRAM RIMM_184 ecc=USED
             """);
 
+    /** HP x4000: banks of four sockets for matched pairs; the other two of a bank take continuity modules. */
+    static final Board X4000 = BoardText.board("HP x4000", """
+            channel A 1 R1 R3 R5 R7
+            channel B 1 R2 R4 R6 R8
+            takes RDRAM RIMM_184
+            bank 0 R1 R2 R3 R4
+            bank 1 R5 R6 R7 R8
+            fill sets=2
+            """);
+
     /** One channel with three sockets. */
     static final Board ONE_CHANNEL = BoardText.board("none", """
             channel A 1 R1 R2 R3

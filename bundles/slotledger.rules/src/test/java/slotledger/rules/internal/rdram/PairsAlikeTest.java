@@ -43,6 +43,12 @@ class PairsAlikeTest {
     }
 
     @Test
+    void whereABankHoldsTwoPairsEachPairIsAlike() {
+        assertEquals(Weight.PASSES, Judged.by(RULE, D850.X4000, "R1 R2: 256MB RDRAM-800; R3 R4: 128MB RDRAM-800"));
+        assertEquals(Weight.BLOCKS, Judged.by(RULE, D850.X4000, "R1 R3: 256MB RDRAM-800; R2 R4: 128MB RDRAM-800"));
+    }
+
+    @Test
     void anUnknownChipSizeIsTheMissingFact() {
         Reason reason = Judged.verdict(RULE, Judged.setup(D850.GB,
                 "RIMM1: 128MB RDRAM-800 128Mbit; RIMM2: 128MB RDRAM-800")).reasons().get(0);

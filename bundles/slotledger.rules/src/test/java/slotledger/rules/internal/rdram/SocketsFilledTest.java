@@ -27,6 +27,17 @@ class SocketsFilledTest {
                 Judged.sentence(RULE, D850.ONE_CHANNEL, "R1: 128MB RDRAM RIMM_184; R2: CONTINUITY_184"));
     }
 
+    /** HP x4000: the remaining two sockets of a bank take continuity modules; a bank is filled or empty as a whole. */
+    @Test
+    void aFurtherBankMayBeWhollyEmptyWhereTheDocumentWantsNothingInIt() {
+        String first = "R1 R2: 256MB RDRAM-800 RIMM_184; ";
+        assertEquals(Weight.PASSES, Judged.by(RULE, D850.X4000, first + "R3 R4: CONTINUITY_184"));
+        assertEquals(Weight.PASSES, Judged.by(RULE, D850.X4000, first + "R3 R4 R5 R6 R7 R8: CONTINUITY_184"));
+        assertEquals(Weight.BLOCKS, Judged.by(RULE, D850.X4000, first + "R5 R6 R7 R8: CONTINUITY_184"));
+        assertEquals(Weight.BLOCKS, Judged.by(RULE, D850.X4000, first + "R3 R4 R5: CONTINUITY_184"));
+        assertEquals(Weight.BLOCKS, Judged.by(RULE, D850.GB, "RIMM1 RIMM2: 128MB RDRAM-800 RIMM_184"));
+    }
+
     @Test
     void aContinuityModuleOfTheOtherFormIsWrong() {
         assertEquals("Slot R2 holds a 184-pin continuity module; it takes a module or a 232-pin continuity and "

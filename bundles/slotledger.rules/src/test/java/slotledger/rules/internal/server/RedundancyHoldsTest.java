@@ -59,6 +59,21 @@ class RedundancyHoldsTest {
     }
 
     @Test
+    void aSocketOfNoPrintedSetHoldsNoModule() {
+        Board board = BoardText.board("none", FRAME + "redundancy MIRRORED share=1/2 set=1:1,4");
+        assertEquals(Weight.PASSES,
+                Judged.verdict(RULE, setup(board, Redundancy.MIRRORED, "1 4" + MODULE)).weight());
+        assertEquals(Weight.BLOCKS,
+                Judged.verdict(RULE, setup(board, Redundancy.MIRRORED, "1 4 9 12" + MODULE)).weight());
+        assertEquals("Sockets 9, 12 belong to no set of sockets that the document prints for mirrored memory with "
+                + "1 processor.",
+                sentence(board, Redundancy.MIRRORED, "1 4 9 12" + MODULE));
+        Board ignoring = BoardText.board("none", FRAME + "redundancy MIRRORED share=1/2 ignored=C set=1:1,4");
+        assertEquals(Weight.LOWERS,
+                Judged.verdict(RULE, setup(ignoring, Redundancy.MIRRORED, "1 4 9" + MODULE)).weight());
+    }
+
+    @Test
     void halfOfMirroredMemoryIsUsable() {
         Verdict verdict = Judged.byAll(setup(X3550_M5, Redundancy.MIRRORED, "1 4 9 12" + MODULE));
         assertEquals(Capacity.ofGiB(64), verdict.operation().installed());

@@ -26,6 +26,16 @@ class StackHeightFitsTest {
     }
 
     @Test
+    void aStackIsACautionWhereNoDocumentSpeaksOfStacks() {
+        Board silent = BoardText.board("none", "channel A 1 A1\ntakes DDR4 DIMM registered");
+        assertEquals("The 64 GB module in slot A1 has 2 dies or more stacked in a chip; no document says that the "
+                        + "board works with them.",
+                Judged.sentence(RULE, silent, "A1: 64GB DDR4 DIMM registered 2Rx4 stack=2"));
+        assertEquals(0, Judged.verdict(RULE, Judged.setup(silent, "A1: 32GB DDR4 DIMM registered 2Rx4 stack=1"))
+                .reasons().size());
+    }
+
+    @Test
     void aStackBlocks() {
         assertEquals(Weight.BLOCKS, Judged.by(RULE, BOARD, "A1: 128GB DDR4 DIMM registered 2Rx4"));
         assertEquals(
