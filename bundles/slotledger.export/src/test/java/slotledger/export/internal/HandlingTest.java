@@ -71,11 +71,30 @@ class HandlingTest {
     @Test
     void firmwareShowsNoFiller() {
         List<String> lines = sheet("RD-2").firmware();
-        assertTrue(lines.get(1).startsWith("By slot: RIMM1 256 MB, RIMM2 256 MB, RIMM3 empty, RIMM4 empty."));
+        assertTrue(lines.get(1).startsWith("By slot: RIMM1: 256 MB, RIMM2: 256 MB, RIMM3: empty, RIMM4: empty."));
         assertEquals("It shows a slot with a 184-pin continuity module as empty: nothing on it can be read.",
                 lines.get(2));
         assertTrue(lines.get(4).contains(
                 "try one bank or set at a time with a 184-pin continuity module in every other slot"));
+    }
+
+    @Test
+    void mirroredMemoryIsToldAsInstalledAndUsable() {
+        assertEquals("Usable: 8 GB; memory is mirrored: the rest holds a copy", expected("MI-1").get(1));
+        List<String> lines = sheet("MI-1").firmware();
+        assertEquals("Memory in all: 16 GB (16384 MB), or what is usable of it, 8 GB (8192 MB).", lines.get(0));
+        assertEquals("It shows a slot with an airflow blank as empty: nothing on it can be read.", lines.get(2));
+        assertEquals("Usable: 64 MB; hardware may keep a small share", expected("SI-1").get(1));
+    }
+
+    @Test
+    void anAccessTimeIsNotARateThatNobodyKnows() {
+        assertEquals("No rate but an access time: 60 ns.", expected("SI-1").get(3));
+        assertEquals("Rate: not known", expected("RD-1").get(3));
+    }
+
+    private static List<String> expected(String tag) {
+        return sheet(tag).expected().stream().map(Line::toString).toList();
     }
 
     @Test

@@ -22,6 +22,7 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import slotledger.export.PlanBook;
+import slotledger.export.internal.fixture.CellarPlan;
 import slotledger.export.internal.fixture.SchoolPlan;
 import slotledger.export.internal.fixture.Spreadsheet;
 import slotledger.model.plan.Plan;
@@ -84,6 +85,27 @@ class OrderWorkbookTest {
             workbook.getCreationHelper().createFormulaEvaluator().evaluateAll();
             assertEquals(17.40, paid.getCell(2).getNumericCellValue(), 1e-9, "448.74 is below the free order value");
         }
+    }
+
+    @Test
+    void usedStockIsBoughtWithCare() throws Exception {
+        try (XSSFWorkbook workbook = written(CellarPlan.book())) {
+            assertTrue(texts(workbook.getSheet("Order Dunmarsk")).stream()
+                    .anyMatch(text -> text.startsWith("FPM and EDO modules are no longer sold new")));
+        }
+        try (XSSFWorkbook workbook = written(SchoolPlan.book())) {
+            workbook.forEach(sheet -> assertFalse(texts(sheet).stream().anyMatch(text -> text.contains("used stock"))));
+        }
+    }
+
+    private static List<String> texts(Sheet sheet) {
+        List<String> texts = new ArrayList<>();
+        sheet.forEach(row -> row.forEach(cell -> {
+            if (cell.getCellType() == CellType.STRING) {
+                texts.add(cell.getStringCellValue());
+            }
+        }));
+        return texts;
     }
 
     @Test

@@ -71,7 +71,7 @@ class WorkbenchTest {
     @Order(1)
     void theProjectOfTheCommandLineFillsTheGrid() {
         assertEquals(MACHINES, lines());
-        assertTrue(text("fleet.summary").startsWith("40 machines · 1 of unknown board"), text("fleet.summary"));
+        assertTrue(text("fleet.summary").startsWith("40 machines · 1 can’t be judged"), text("fleet.summary"));
         assertEquals("Slotledger – Spring order", workbench.on(() ->
                 PlatformUI.getWorkbench().getWorkbenchWindows()[0].getShell().getText()));
     }

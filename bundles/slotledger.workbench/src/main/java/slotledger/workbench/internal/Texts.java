@@ -52,6 +52,7 @@ public final class Texts extends NLS {
     public static String slot_unread;
     public static String slot_dead;
     public static String slot_present;
+    public static String slot_filler;
     public static String slot_nothing;
     public static String slot_unnamed;
     public static String slot_place;

@@ -17,6 +17,7 @@ import slotledger.export.internal.job.JobSheets;
 import slotledger.export.internal.text.FileNames;
 import slotledger.export.internal.text.Texts;
 import slotledger.export.internal.text.WholeFile;
+import slotledger.export.internal.text.Words;
 import slotledger.model.task.Progress;
 
 /** A folder with a page a machine and an index by site and room; it appears when all of it is there. */
@@ -85,8 +86,8 @@ public final class JobPages {
             }
             html.raw("<div class=\"links\"><a href=\"" + entry.getValue() + "\"><b>")
                     .name(Texts.shortened(sheet.machine().tag().value(), 80)).raw("</b><br>")
-                    .name(sheet.board().name()).text(", " + sheet.plan().runsNow().installed() + " to "
-                            + sheet.plan().runsAfter().installed() + ", number " + sheet.orderOf())
+                    .name(sheet.board().name()).text(", " + Words.memory(sheet.plan().runsNow()) + " to "
+                            + Words.memory(sheet.plan().runsAfter()) + ", number " + sheet.orderOf())
                     .raw("</a></div>\n");
         }
         return html.done();

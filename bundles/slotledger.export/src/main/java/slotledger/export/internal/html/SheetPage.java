@@ -38,6 +38,7 @@ final class SheetPage {
         }
         html.raw("<div class=\"box\"><h2>Before you open it</h2>\n");
         list(sheet.cautions());
+        list(sheet.notes());
         html.raw("</div>\n<h2>Slots</h2>\n<h3>Before</h3>\n");
         picture(sheet.before());
         html.raw("<h3>After</h3>\n");
@@ -122,8 +123,6 @@ final class SheetPage {
     }
 
     private void notes() {
-        html.raw("<h2>About the board</h2>\n");
-        list(sheet.notes());
         html.raw("<p class=\"small\">Facts about the board are from: ");
         html.text(String.join("; ", sheet.sources())).raw(".</p>\n<p class=\"small\">").name(project).raw("</p>\n");
     }

@@ -5,10 +5,12 @@ import java.util.List;
 import java.util.stream.Collectors;
 import slotledger.export.internal.text.Words;
 import slotledger.model.board.Board;
+import slotledger.model.board.Redundancy;
 import slotledger.model.board.SlotUse;
 import slotledger.model.machine.SlotContent;
 import slotledger.model.module.Generation;
 import slotledger.model.plan.MachinePlan;
+import slotledger.model.verdict.Operation;
 
 /** What the firmware of a machine should show after the work, and what to do where it doesn't. */
 final class Firmware {
@@ -18,18 +20,21 @@ final class Firmware {
 
     static List<String> lines(MachinePlan plan, Board board, List<SlotState> after) {
         List<String> lines = new ArrayList<>();
-        lines.add("Memory in all: " + Words.bothUnits(plan.runsAfter().installed()) + ".");
+        Operation runs = plan.runsAfter();
+        lines.add("Memory in all: " + Words.bothUnits(runs.installed())
+                + (plan.machine().redundancy() != Redundancy.NONE && !runs.usable().equals(runs.installed())
+                        ? ", or what is usable of it, " + Words.bothUnits(runs.usable()) : "") + ".");
         lines.add("By slot: " + after.stream()
                 .filter(state -> state.slot().use() != SlotUse.DEAD)
-                .map(state -> state.slot().label() + " " + seen(state.content()))
+                .map(state -> state.slot().label() + ": " + seen(state.content()))
                 .collect(Collectors.joining(", ")) + ". Firmware may name slots otherwise than the board's print.");
         after.stream()
                 .map(SlotState::content)
                 .filter(SlotContent.Filled.class::isInstance)
                 .distinct()
-                .forEach(filler -> lines.add("It shows a slot with a %s as empty: nothing on it can be read."
-                        .formatted(filler)));
-        plan.runsAfter().rate().ifPresent(rate -> lines.add(isSingleRate(plan)
+                .forEach(filler -> lines.add("It shows a slot with %s as empty: nothing on it can be read."
+                        .formatted(Words.one(filler.toString()))));
+        runs.rate().ifPresent(rate -> lines.add(isSingleRate(plan)
                 ? "Rate: %1$d MT/s; firmware prints it as %1$d MHz.".formatted(rate.megatransfers())
                 : "Rate: %1$d MT/s; some firmware prints it as %1$d MHz, or the clock, %2$d MHz."
                         .formatted(rate.megatransfers(), rate.megatransfers() / 2)));
@@ -55,6 +60,6 @@ final class Firmware {
     private static String oneByOne(Board board) {
         boolean byBank = !board.banks().isEmpty() || board.fill().setSize() > 1;
         String what = byBank ? "try one bank or set at a time" : "try one at a time";
-        return board.fill().blank().map(filler -> what + " with a " + filler + " in every other slot").orElse(what);
+        return board.fill().blank().map(filler -> what + " with " + Words.one(filler.text()) + " in every other slot").orElse(what);
     }
 }

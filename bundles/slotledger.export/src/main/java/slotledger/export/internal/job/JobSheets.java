@@ -17,9 +17,11 @@ import slotledger.model.board.BoardFact;
 import slotledger.model.board.Channel;
 import slotledger.model.board.Slot;
 import slotledger.model.board.SlotUse;
+import slotledger.model.family.Families;
 import slotledger.model.finding.Finding;
 import slotledger.model.machine.AssetTag;
 import slotledger.model.machine.Population;
+import slotledger.model.module.ModuleKind;
 import slotledger.model.plan.MachinePlan;
 import slotledger.model.plan.Move;
 import slotledger.model.plan.Station;
@@ -146,11 +148,9 @@ public final class JobSheets {
         lines.add(Line.of("Installed: ", Words.bothUnits(after.installed()),
                 " (now " + plan.runsNow().installed() + ")"));
         lines.add(Line.of("Usable: ", after.usable().toString(),
-                after.usable().equals(after.installed()) ? "; hardware may keep a small share"
-                        : "; a limit of firmware, processor or operating system"));
+                after.usable().equals(after.installed()) ? "; hardware may keep a small share" : lessUsable(plan)));
         lines.add(Line.of("Mode: ", after.mode().toString()));
-        lines.add(Line.of("Rate: ", after.rate().map(Object::toString).orElse("not known"),
-                after.rateWhy().isEmpty() ? "" : ". " + after.rateWhy()));
+        lines.add(rate(plan));
         if (after.rate().isPresent()) {
             lines.add(Line.of("Peak bandwidth: ", after.peak().toString()));
         }
@@ -158,6 +158,27 @@ public final class JobSheets {
         lines.add(Line.of("Target of " + plan.target().map(Target::role).orElse("the role") + ": ",
                 Words.target(plan.target()), "; after the work: " + plan.outcome().text()));
         return lines;
+    }
+
+    private static String lessUsable(MachinePlan plan) {
+        return switch (plan.machine().redundancy()) {
+            case MIRRORED -> "; memory is mirrored: the rest holds a copy";
+            case SPARED -> "; firmware keeps memory in reserve";
+            case NONE -> "; a limit of firmware, processor or operating system";
+        };
+    }
+
+    /** SIMMs have an access time where others have a rate: nothing is missing there. */
+    private static Line rate(MachinePlan plan) {
+        Operation after = plan.runsAfter();
+        String why = after.rateWhy().isEmpty() ? "" : ". " + after.rateWhy();
+        if (after.rate().isPresent()) {
+            return Line.of("Rate: ", after.rate().get().toString(), why);
+        }
+        List<ModuleKind> modules = plan.after().modules();
+        boolean byAccessTime = !modules.isEmpty() && modules.stream().allMatch(kind -> kind.generation()
+                .filter(known -> Families.grades(known).isEmpty()).isPresent());
+        return byAccessTime && !why.isEmpty() ? Line.of(after.rateWhy()) : Line.of("Rate: ", "not known", why);
     }
 
     private static List<String> sources(Board board) {

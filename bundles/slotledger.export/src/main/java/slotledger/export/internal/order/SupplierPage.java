@@ -14,6 +14,9 @@ import slotledger.export.internal.sheet.Book;
 import slotledger.export.internal.sheet.Look;
 import slotledger.export.internal.sheet.Page;
 import slotledger.export.internal.text.Texts;
+import slotledger.model.machine.SlotContent;
+import slotledger.model.module.Generation;
+import slotledger.model.module.ModuleKind;
 import slotledger.model.plan.Purchase;
 import slotledger.model.trade.Offer;
 import slotledger.model.trade.Supplier;
@@ -32,6 +35,10 @@ final class SupplierPage {
     private static final int PER_PACK = 6;
     private static final int TOTAL = 7;
     private static final int PER_MODULE = 8;
+
+    /** Common practice of the trade, no source. */
+    private static final String USED_STOCK = "FPM and EDO modules are no longer sold new: this is used stock, and lots "
+            + "differ. Ask for the modules of a bank as a matched set from one lot, test them on arrival, keep spares.";
 
     private final Supplier supplier;
     private final List<Purchase> purchases;
@@ -85,6 +92,9 @@ final class SupplierPage {
     private void fill() {
         page.title("Order to " + supplier.name());
         page.note(terms());
+        if (purchases.stream().map(Purchase::offer).anyMatch(SupplierPage::isUsedStock)) {
+            page.note(USED_STOCK);
+        }
         page.note("Prices without tax. Cells with a thick border may be changed: lines, totals and the other sheets "
                 + "follow. Another price step is not chosen by itself: see the last column.");
         page.gap();
@@ -96,6 +106,11 @@ final class SupplierPage {
             write(purchase);
         }
         totals(first, page.rowNumber());
+    }
+
+    private static boolean isUsedStock(Offer offer) {
+        return SlotContent.of(offer.piece()).module().flatMap(ModuleKind::generation)
+                .filter(known -> known == Generation.FPM || known == Generation.EDO).isPresent();
     }
 
     /** "Prices hold until 2026-12-31. Delivery within 7 days." */

@@ -2,7 +2,6 @@ package slotledger.export.internal.pdf;
 
 import com.lowagie.text.Element;
 import com.lowagie.text.Image;
-import com.lowagie.text.Phrase;
 import com.lowagie.text.Rectangle;
 import com.lowagie.text.pdf.PdfPCell;
 import com.lowagie.text.pdf.PdfPTable;
@@ -42,11 +41,11 @@ final class JobSheetPrint {
         pictures();
         heading("Before you open it");
         bullets(sheet.cautions());
+        bullets(sheet.notes());
         heading("Steps");
         steps();
         results();
         records();
-        notes();
     }
 
     private void heading(String text) {
@@ -163,6 +162,9 @@ final class JobSheetPrint {
         PdfPTable left = Paper.table(1);
         left.addCell(paper.cell("What results", fonts.bold(9.5f), 0));
         sheet.expected().forEach(line -> left.addCell(tight(paper.plain(line))));
+        left.addCell(paper.cell("Facts about the board are from: "
+                + Texts.shortened(fonts.printable(String.join("; ", sheet.sources())), 600) + ".",
+                fonts.regular(7), 0));
         PdfPTable right = Paper.table(7, 93);
         PdfPCell title = paper.cell("What the firmware should show", fonts.bold(9.5f), 0);
         title.setColspan(2);
@@ -214,18 +216,5 @@ final class JobSheetPrint {
         PdfPCell cell = paper.cell(text, fonts.regular(text.length() > 30 ? 7 : 8), Rectangle.BOX);
         cell.setMinimumHeight(height);
         return cell;
-    }
-
-    private void notes() {
-        PdfPTable table = Paper.table(1);
-        Phrase phrase = new Phrase();
-        if (!sheet.notes().isEmpty()) {
-            phrase.add(new Phrase("About the board: ", fonts.bold(7.5f)));
-            phrase.add(new Phrase(fonts.printable(String.join(" ", sheet.notes())) + " ", fonts.regular(7.5f)));
-        }
-        phrase.add(new Phrase("Facts about the board are from: "
-                + Texts.shortened(fonts.printable(String.join("; ", sheet.sources())), 600) + ".", fonts.regular(7)));
-        table.addCell(paper.cell(phrase, Rectangle.NO_BORDER));
-        paper.add(table);
     }
 }

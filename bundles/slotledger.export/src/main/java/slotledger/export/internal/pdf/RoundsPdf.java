@@ -118,7 +118,7 @@ public final class RoundsPdf {
                 table.addCell(strong(paper, plan.machine().tag().value()));
                 table.addCell(paper.cell(Tasks.of(plan)));
                 table.addCell(paper.cell(Tasks.partners(plan)));
-                table.addCell(paper.cell(plan.runsAfter().installed().toString()));
+                table.addCell(paper.cell(Words.memory(plan.runsAfter())));
             }
             paper.add(table);
         }

@@ -9,6 +9,7 @@ import slotledger.export.internal.sheet.ListPages;
 import slotledger.export.internal.sheet.Look;
 import slotledger.export.internal.sheet.Page;
 import slotledger.export.internal.text.WholeFile;
+import slotledger.export.internal.text.Words;
 import slotledger.model.machine.Machine;
 import slotledger.model.plan.MachinePlan;
 import slotledger.model.task.Progress;
@@ -61,7 +62,7 @@ public final class WorkBook {
                         .text(2, machine.where().room() + (stop.again() ? " (again)" : ""))
                         .text(3, machine.tag().value(), Look.STRONG)
                         .text(4, book.boards().get(machine.board()).name())
-                        .text(5, plan.runsAfter().installed().toString())
+                        .text(5, Words.memory(plan.runsAfter()))
                         .text(6, Tasks.of(plan)).text(7, Tasks.partners(plan)).text(8, "").text(9, "");
             }
         }

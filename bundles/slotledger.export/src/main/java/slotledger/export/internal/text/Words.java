@@ -92,12 +92,21 @@ public final class Words {
         }).orElse("none");
     }
 
+    /** "64 GB (32 GB usable)". */
+    public static String memory(Operation operation) {
+        return operation.usable().equals(operation.installed())
+                ? operation.installed().toString()
+                : operation.installed() + " (" + operation.usable() + " usable)";
+    }
+
+    /** "an airflow blank". */
+    public static String one(String thing) {
+        return ("aeiou".indexOf(thing.charAt(0)) < 0 ? "a " : "an ") + thing;
+    }
+
     /** "16 GB, dual channel, 2666 MT/s". */
     public static String operation(Operation operation) {
-        StringBuilder line = new StringBuilder(operation.installed().toString());
-        if (!operation.usable().equals(operation.installed())) {
-            line.append(" (").append(operation.usable()).append(" usable)");
-        }
+        StringBuilder line = new StringBuilder(memory(operation));
         line.append(", ").append(operation.mode());
         line.append(", ").append(operation.rate().map(Object::toString).orElse("rate not known"));
         return line.append(operation.ecc() ? ", ECC" : "").toString();
@@ -154,7 +163,9 @@ public final class Words {
     public static String obstacle(Obstacle obstacle) {
         StringBuilder text = new StringBuilder(obstacle.message());
         for (Reason reason : obstacle.reasons()) {
-            text.append(' ').append(reason.sentence());
+            if (text.indexOf(reason.sentence()) < 0) {
+                text.append(' ').append(reason.sentence());
+            }
             String source = reason.source().toString();
             text.append(source.isEmpty() ? "" : " [" + source + "]");
         }

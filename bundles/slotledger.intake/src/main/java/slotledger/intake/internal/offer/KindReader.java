@@ -18,9 +18,11 @@ import slotledger.intake.internal.value.FillerWords;
 import slotledger.intake.internal.value.ModuleReading;
 import slotledger.intake.internal.value.ModuleText;
 import slotledger.intake.internal.value.Words;
+import slotledger.model.family.Families;
 import slotledger.model.finding.Finding;
 import slotledger.model.finding.Severity;
 import slotledger.model.module.Filler;
+import slotledger.model.module.Form;
 import slotledger.model.module.ModuleKind;
 import slotledger.model.module.Piece;
 
@@ -154,10 +156,13 @@ public final class KindReader {
         if (kind.errorCheck().isEmpty()) {
             missing.add("ECC or not");
         }
-        if (kind.buffering().isEmpty()) {
+        if (kind.buffering().isEmpty() && kind.form().map(form -> bufferings(kind, form) > 1).orElse(true)) {
             missing.add("registered or unbuffered");
         }
-        if (kind.rate().isEmpty()) {
+        boolean byAccessTime = kind.generation().filter(known -> Families.grades(known).isEmpty()).isPresent();
+        if (byAccessTime && kind.accessTime().isEmpty()) {
+            missing.add("access time in ns");
+        } else if (!byAccessTime && kind.rate().isEmpty()) {
             missing.add("rate");
         }
         if (!missing.isEmpty()) {
@@ -165,5 +170,14 @@ public final class KindReader {
                     + "; a module is only planned where nothing hangs on that.", "all facts of the module",
                     "Ask the supplier or read the label.").at(row.place(at), row.text(at)));
         }
+    }
+
+    /** In how many ways modules of this generation and form are sold; SIMMs and RIMMs in one. */
+    private static long bufferings(ModuleKind kind, Form form) {
+        return kind.generation().stream()
+                .flatMap(generation -> Families.of(generation, form).stream())
+                .flatMap(family -> family.bufferings().stream())
+                .distinct()
+                .count();
     }
 }

@@ -14,10 +14,10 @@ public enum FleetColumn {
     ROLE(Texts.column_role, 70, FleetRow::role),
     BOARD(Texts.column_board, 120, FleetRow::board),
     SLOTS(Texts.column_slots, 140, FleetRow::slots),
-    TOTAL(Texts.column_total, 73, row -> text(row.total(), Texts.unknown), FleetRow::total),
-    TARGET(Texts.column_target, 57, row -> text(row.target(), ""), FleetRow::target),
+    TOTAL(Texts.column_total, 78, row -> text(row.total(), Texts.unknown), FleetRow::total),
+    TARGET(Texts.column_target, 68, row -> text(row.target(), ""), FleetRow::target),
     AFTER(Texts.column_after, 68, row -> text(row.after(), ""), FleetRow::after),
-    STATE(Texts.column_state, 160, row -> row.state().toString(), Comparator.comparing(FleetRow::state));
+    STATE(Texts.column_state, 150, row -> row.state().toString(), Comparator.comparing(FleetRow::state));
 
     private final String heading;
     private final int width;

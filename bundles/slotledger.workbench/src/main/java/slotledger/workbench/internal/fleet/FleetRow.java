@@ -20,6 +20,7 @@ import slotledger.model.plan.MachinePlan;
 import slotledger.model.plan.Plan;
 import slotledger.model.trade.Target;
 import slotledger.model.unit.Capacity;
+import slotledger.workbench.internal.Texts;
 import slotledger.workbench.internal.session.Opened;
 
 /**
@@ -102,8 +103,8 @@ public record FleetRow(
         if (content instanceof SlotContent.Holds holds) {
             return holds.kind().capacity().toString();
         }
-        if (content instanceof SlotContent.Filled filled) {
-            return filled.filler().text();
+        if (content instanceof SlotContent.Filled) {
+            return Texts.slot_filler;
         }
         return content.isEmpty() ? "–" : "?";
     }

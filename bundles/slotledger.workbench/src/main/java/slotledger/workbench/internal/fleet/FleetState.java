@@ -21,7 +21,7 @@ public record FleetState(String symbol, String word) implements Comparable<Fleet
         Objects.requireNonNull(word, "word");
     }
 
-    /** A machine whose board nobody knows. */
+    /** A machine whose board nobody knows, or whose modules can't be in it. */
     static FleetState unresolved() {
         return new FleetState("?", Texts.state_unresolved);
     }

@@ -14,7 +14,9 @@ public enum SlotChange {
     /** There is a connector, but nothing works in it. */
     DEAD("✗", Texts.slot_dead, Border.HAIR),
     /** Something is in the slot, and there is no plan yet that would say more. */
-    PRESENT("●", Texts.slot_present, Border.THIN);
+    PRESENT("●", Texts.slot_present, Border.THIN),
+    /** A continuity module or blank, where there is no plan yet. */
+    FILLER("◌", Texts.slot_filler, Border.THIN);
 
     /** The line around a slot. */
     public enum Border {

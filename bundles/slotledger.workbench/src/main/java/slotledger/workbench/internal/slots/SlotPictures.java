@@ -41,7 +41,7 @@ public final class SlotPictures {
         List<SlotBox> boxes = new ArrayList<>();
         for (Slot slot : board.slots()) {
             SlotContent content = machine.population().in(slot.label());
-            boxes.add(box(slot, content, unchanged(slot, content, SlotChange.PRESENT), ""));
+            boxes.add(box(slot, content, unchanged(slot, content, present(content)), ""));
         }
         return new SlotPicture(Texts.picture_now, facts(runsNow, machine.population()), boxes);
     }
@@ -80,11 +80,15 @@ public final class SlotPictures {
             String label = slot.label().orElseGet(() -> Texts.with(Texts.slot_unnamed, boxes.size() + 1));
             SlotContent content = slot.content();
             SlotChange change = content.isEmpty() ? SlotChange.EMPTY
-                    : content instanceof SlotContent.Unread ? SlotChange.UNREAD : SlotChange.PRESENT;
+                    : content instanceof SlotContent.Unread ? SlotChange.UNREAD : present(content);
             boxes.add(new SlotBox(0, boxes.size(), label, "", ContentLines.of(content), change, ""));
         }
         String total = machine.total().map(amount -> Texts.with(Texts.facts_written, amount)).orElse("");
         return new SlotPicture(Texts.picture_observed, total, boxes);
+    }
+
+    private static SlotChange present(SlotContent content) {
+        return content instanceof SlotContent.Filled ? SlotChange.FILLER : SlotChange.PRESENT;
     }
 
     private static SlotChange unchanged(Slot slot, SlotContent content, SlotChange present) {

@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import slotledger.model.machine.Machine;
 import slotledger.model.machine.Population;
 import slotledger.model.machine.SlotContent;
+import slotledger.model.module.Filler;
 import slotledger.model.plan.Move;
 import slotledger.model.plan.Outcome;
 import slotledger.model.plan.Station;
@@ -46,9 +47,15 @@ class FleetRowTest {
     }
 
     @Test
+    void aFillerIsNamedInShort() {
+        assertEquals("PC-1|North|Lab 1|teaching|Tarn 210|4 GB · filler · –|4 GB|8 GB||✓ on target",
+                line(BARE.with("S1", Filler.CONTINUITY_184)));
+    }
+
+    @Test
     void aMachineOfUnknownBoardShowsWhatTheInventoryWrites() {
         Opened opened = SmallFleet.opened(List.of(), List.of(SmallFleet.unresolved("OLD-1")), List.of());
-        assertEquals("OLD-1|North|Store|teaching|Tarn 4200?||not known|8 GB||? board unknown",
+        assertEquals("OLD-1|North|Store|teaching|Tarn 4200?||not known|8 GB||? can’t be judged",
                 line(FleetRow.of(opened, Optional.empty()).get(0)));
     }
 

@@ -25,7 +25,7 @@ class FleetSummaryTest {
     void unknownBoardsAreOnlyNamedWhereThereAreSome() {
         Machine machine = SmallFleet.machine("PC-1", "", "", BARE);
         assertEquals("1 machines", FleetSummary.of(Optional.of(SmallFleet.opened(machine)), Optional.empty()));
-        assertEquals("2 machines · 1 of unknown board", FleetSummary.of(Optional.of(SmallFleet.opened(
+        assertEquals("2 machines · 1 can’t be judged", FleetSummary.of(Optional.of(SmallFleet.opened(
                 List.of(machine), List.of(SmallFleet.unresolved("OLD-1")), List.of())), Optional.empty()));
     }
 

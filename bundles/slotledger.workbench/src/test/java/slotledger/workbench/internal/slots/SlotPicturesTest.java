@@ -9,6 +9,7 @@ import slotledger.model.machine.AssetTag;
 import slotledger.model.machine.Machine;
 import slotledger.model.machine.Population;
 import slotledger.model.machine.SlotContent;
+import slotledger.model.module.Filler;
 import slotledger.model.observed.ObservedSlot;
 import slotledger.model.plan.Move;
 import slotledger.model.plan.Outcome;
@@ -34,6 +35,14 @@ class SlotPicturesTest {
                 S1 at 1,0: 4 GB; DDR4 DIMM; ● in use
                 S2 at 1,1: –; ○ empty
                 """, text(pictures.get(0)));
+    }
+
+    @Test
+    void aContinuityModuleIsAFiller() {
+        Population chained = ONE.with("S2", Filler.CONTINUITY_184);
+        assertEquals("S2 at 1,1: 184-pin continuity module; ◌ filler",
+                text(SlotPictures.of(SmallFleet.opened(machine(chained)), Optional.empty(), TAG).get(0)).lines()
+                        .skip(2).findFirst().orElseThrow());
     }
 
     @Test
