@@ -10,7 +10,6 @@ import slotledger.model.board.Channel;
 import slotledger.model.board.Redundancy;
 import slotledger.model.board.RedundancyTerms;
 import slotledger.model.board.RedundancyTerms.FillSet;
-import slotledger.model.module.ModuleKind;
 import slotledger.model.source.Ground;
 import slotledger.model.source.Source;
 import slotledger.model.verdict.MissingFact;
@@ -88,7 +87,7 @@ public final class RedundancyHolds extends Rule {
                 report(situation, collector, Weight.BLOCKS, null, set.slots(), () ->
                         "Of sockets %s %d of %d are filled; for %s memory they are filled together.".formatted(
                                 String.join(", ", set.slots()), filled, set.slots().size(), terms.redundancy().text()));
-            } else if (filled > 0 && !isAlike(situation, set)) {
+            } else if (filled > 0 && !FillFacts.areAlike(situation, set.slots())) {
                 holds = false;
                 collector.report(Weight.BLOCKS, () -> Statement.of(
                                 "The modules in sockets %s are not alike, as %s memory wants.".formatted(
@@ -105,7 +104,34 @@ public final class RedundancyHolds extends Rule {
             }
             gap = gap == null && filled == 0 ? set : gap;
         }
+        return outsideHold(situation, terms, sets, collector) && holds;
+    }
+
+    /** What is in no set is kept by nothing; channels that don't count have a reason of their own. */
+    private static boolean outsideHold(
+            Situation situation, RedundancyTerms terms, List<FillSet> sets, Collector collector) {
+        boolean holds = true;
+        List<Placed> modules = situation.modules();
+        for (int i = 0; i < modules.size(); i++) {
+            Placed module = modules.get(i);
+            if (!module.isSoldered() && !isInAny(sets, module.label())
+                    && !terms.ignoredChannels().contains(module.slot().channel())) {
+                holds = false;
+                report(situation, collector, Weight.BLOCKS, null, List.of(module.label()), () ->
+                        "%s is in none of the sets that the document prints for %s memory.".formatted(
+                                module, terms.redundancy().text()));
+            }
+        }
         return holds;
+    }
+
+    private static boolean isInAny(List<FillSet> sets, String label) {
+        for (int i = 0; i < sets.size(); i++) {
+            if (sets.get(i).slots().contains(label)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private static boolean channelsHold(Situation situation, RedundancyTerms terms, Collector collector) {
@@ -158,18 +184,6 @@ public final class RedundancyHolds extends Rule {
             filled += situation.filled().contains(set.slots().get(i)) ? 1 : 0;
         }
         return filled;
-    }
-
-    private static boolean isAlike(Situation situation, FillSet set) {
-        ModuleKind first = null;
-        for (int i = 0; i < set.slots().size(); i++) {
-            ModuleKind kind = situation.setup().population().in(set.slots().get(i)).module().orElse(null);
-            if (first != null && kind != null && !ModuleFacts.areAlike(first, kind)) {
-                return false;
-            }
-            first = first == null ? kind : first;
-        }
-        return true;
     }
 
     private static List<String> labels(Situation situation, int channel) {

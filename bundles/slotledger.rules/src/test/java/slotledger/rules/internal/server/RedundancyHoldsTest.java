@@ -59,6 +59,15 @@ class RedundancyHoldsTest {
     }
 
     @Test
+    void aModuleOutsideOfAllSetsIsNotMirrored() {
+        Board board = BoardText.board("two sets", FRAME + "redundancy MIRRORED share=1/2 set=1:1,4 set=1:9,12");
+        Setup setup = setup(board, Redundancy.MIRRORED, "1 4 2" + MODULE);
+        assertEquals(Weight.BLOCKS, Judged.verdict(RULE, setup).weight());
+        assertEquals("The 16 GB module in slot 2 is in none of the sets that the document prints for mirrored memory.",
+                sentence(board, Redundancy.MIRRORED, "1 4 2" + MODULE));
+    }
+
+    @Test
     void halfOfMirroredMemoryIsUsable() {
         Verdict verdict = Judged.byAll(setup(X3550_M5, Redundancy.MIRRORED, "1 4 9 12" + MODULE));
         assertEquals(Capacity.ofGiB(64), verdict.operation().installed());
