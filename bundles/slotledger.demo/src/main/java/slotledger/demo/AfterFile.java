@@ -36,7 +36,7 @@ final class AfterFile {
 
     void write(Path file) throws IOException {
         List<String> lines = new ArrayList<>();
-        lines.add("Asset tag,Serial,Make,Model,Site,Room,Use,Cost centre,OS,CPUs,Memory");
+        lines.add("Asset tag,Serial,Make,Model,Site,Room,Use,Cost centre,OS,CPUs,Memory mode,Memory");
         for (JsonNode planned : machines) {
             contents(planned).ifPresent(contents -> lines.add(row(planned.path("machine"), contents)));
         }
@@ -72,8 +72,13 @@ final class AfterFile {
                         names.models().get(board), machine.path("where").path("site").asText(),
                         machine.path("where").path("room").asText(), machine.path("role").asText(),
                         machine.path("costCentre").asText(), machine.path("operatingSystem").asText(),
-                        machine.path("processors").asText(), memory)
+                        machine.path("processors").asText(), mode(machine), memory)
                 .stream().map(AfterFile::quoted).collect(Collectors.joining(","));
+    }
+
+    private static String mode(JsonNode machine) {
+        String mode = machine.path("redundancy").asText();
+        return mode.equals("none") ? "" : mode;
     }
 
     private static String quoted(String text) {

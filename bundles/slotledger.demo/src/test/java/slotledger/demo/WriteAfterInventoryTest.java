@@ -27,9 +27,10 @@ class WriteAfterInventoryTest {
     private static final String MACHINE = """
             {"machine": {"tag": "U-%d", "serial": "S%d", "where": {"site": "Upper", "room": "2"}, "role": "Lab PC",
              "costCentre": "CC, 1", "operatingSystem": "Debian 12", "board": "kestrin-kb510", "processors": 1,
+             "redundancy": "REDUNDANCY",
              "population": {"contents": {"A1": EMPTY, "A2": HOLDS}}},
              "after": {"contents": {"A1": HOLDS, "A2": HOLDS}}, "moves": [{}]}""".replace("HOLDS", HOLDS)
-            .replace("EMPTY", EMPTY);
+            .replace("EMPTY", EMPTY).replace("REDUNDANCY", "none");
 
     @TempDir
     private Path folder;
@@ -37,10 +38,16 @@ class WriteAfterInventoryTest {
     @Test
     void eachMachineIsListedAsPlannedButEveryTwentySeventhAsItWas() throws IOException {
         List<String> lines = written(54);
-        assertEquals("U-1,S1,Kestrin,KB-510,Upper,2,Lab PC,\"CC, 1\",Debian 12,1,"
+        assertEquals("U-1,S1,Kestrin,KB-510,Upper,2,Lab PC,\"CC, 1\",Debian 12,1,,"
                 + "\"A1: 8GB DDR4-2666, A2: 8GB DDR4-2666\"", lines.get(1));
         assertEquals(List.of("U-27", "U-54"), lines.stream().filter(line -> line.contains("A1: empty"))
                 .map(line -> line.substring(0, line.indexOf(','))).toList());
+    }
+
+    @Test
+    void aMirroredMachineIsListedAsSuch() throws IOException {
+        List<String> lines = written(MACHINE.replace("\"none\"", "\"mirrored\"").formatted(1, 1));
+        assertTrue(lines.get(1).contains("Debian 12,1,mirrored,"), lines.get(1));
     }
 
     @Test
@@ -69,8 +76,11 @@ class WriteAfterInventoryTest {
     }
 
     private List<String> written(int machines) throws IOException {
-        String list = IntStream.rangeClosed(1, machines).mapToObj(number -> MACHINE.formatted(number, number))
-                .collect(Collectors.joining(","));
+        return written(IntStream.rangeClosed(1, machines).mapToObj(number -> MACHINE.formatted(number, number))
+                .collect(Collectors.joining(",")));
+    }
+
+    private List<String> written(String list) throws IOException {
         Path plan = Files.writeString(folder.resolve("plan.json"), "{\"plan\": {\"machines\": [" + list + "]}}");
         Files.createDirectories(folder.resolve("boards"));
         Files.copy(DEMO_FLEET.resolve("boards/kestrin-kb510.yaml"), folder.resolve("boards/kestrin-kb510.yaml"));

@@ -21,7 +21,7 @@ class LabelsTest {
     @CsvSource(delimiter = '|', textBlock = """
             8GB 2Rx8 PC4-2400T-SE1      | ddr4-so-dimm       | LATENCY
             64GB 2Rx4 PC4-2933Y-RA2-12  | ddr4-dimm          | CHIP_SIZE STACK LATENCY
-            64GB 2S2Rx4 PC4-2666V-RB2   | ddr4-dimm          | CHIP_SIZE LATENCY
+            64GB 2S2Rx4 PC4-2666V-RB2   | ddr4-dimm          | LATENCY
             PC800-45                    | rimm-184 rimm-232  | CAPACITY FORM ERROR_CHECK CHIP_SIZE
             256MB/16 ECC PC800-40 184-pin RIMM | rimm-184    | ''
             4x36-60                     | simm-72            | GENERATION VOLTAGE CONTACTS

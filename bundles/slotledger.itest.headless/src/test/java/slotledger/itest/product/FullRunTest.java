@@ -83,7 +83,7 @@ class FullRunTest {
         assertEquals(1, run.exitCode(), run.err());
         JsonNode outcomes = new ObjectMapper().readTree(run.out()).path("outcomes");
         assertTrue(outcomes.path("DONE").asInt() > 500, outcomes.toString());
-        assertEquals(15, outcomes.path("NOT_DONE").asInt(), outcomes.toString());
+        assertEquals(16, outcomes.path("NOT_DONE").asInt(), outcomes.toString());
         assertEquals(3, outcomes.path("DONE_DIFFERENTLY").asInt(), outcomes.toString());
         assertEquals(1, outcomes.path("WORSE").asInt(), outcomes.toString());
     }

@@ -4,8 +4,9 @@ package slotledger.model.verdict;
 public enum MissingFact {
     GENERATION("the generation of a module", "Read the label: PC or DDR, PC2, PC3 or PC3L, PC4, PC5. On a running "
             + "machine the firmware table lists the type of every module."),
-    FORM("the form of a module", "Measure it: a DIMM is about 133 mm long, a SO-DIMM about 68 mm. On a running machine "
-            + "the firmware table lists the form of every module."),
+    FORM("the form of a module", "Read the label: PC800 is a 184-pin RIMM, RIMM 3200 a 232-pin one. Else measure it: "
+            + "a 72-pin SIMM is about 108 mm long, a DIMM or RIMM 133 mm, a SO-DIMM 68 mm. On a running machine the "
+            + "firmware table lists the form of every module."),
     CAPACITY("the capacity of a module", "Read the label; on old modules it is depth x bits, such as 4x36. Else look "
             + "up the part number's data sheet, or the chips' numbers: chip size x chips / 8."),
     CONTENT("what is in a slot", "Correct the cell of the inventory. On a running machine the firmware table lists "
@@ -16,7 +17,7 @@ public enum MissingFact {
             + "look up the part number's data sheet."),
     CHIP_SIZE("the chip size of a module", "Look up the part number's data sheet, or count the chips: capacity x 8 / "
             + "chips without those for check bits."),
-    STACK("whether the chips of a module are stacked", "Read the label: 2S2Rx4 or 4S4Rx4 means stacked dies (3DS), "
+    STACK("whether the chips of a module are stacked", "Read the label: 2S2Rx4 or 2S4Rx4 means stacked dies (3DS), "
             + "2Rx4 plain chips. The part number's data sheet says it too."),
     BUFFERING("the buffering of a module", "Read the label: the letter after the rate is U, R, L or F. A registered "
             + "module has one or more long flat chips in the middle."),

@@ -50,6 +50,14 @@ public final class PageModeFits extends SimmModuleRule {
     @Override
     protected Statement explain(Placed module, Weight weight, Situation situation) {
         String wanted = module.way().generation().text();
+        if (weight == Weight.UNKNOWN && isNamedElsewhere(module, situation)) {
+            // Concerns every module: those that stay are no evidence once others come beside them.
+            return Statement.of("%s is %s beside %s; the document takes either, but doesn't say that they may be mixed."
+                            .formatted(module, module.kind().generation().orElseThrow().text(), wanted))
+                    .in(situation.filled())
+                    .by(situation.board().sourceOf(BoardFact.TAKES))
+                    .missing(MissingFact.BOARD_FACT);
+        }
         Statement statement = Statement.of(sentence(module, weight, wanted))
                 .in(module)
                 .by(situation.board().sourceOf(BoardFact.TAKES));
@@ -59,6 +67,11 @@ public final class PageModeFits extends SimmModuleRule {
         return module.kind().generation().isEmpty()
                 ? statement.missing(MissingFact.GENERATION).advising(SimmRule.TELL_FPM_FROM_EDO)
                 : statement.missing(MissingFact.BOARD_FACT);
+    }
+
+    private static boolean isNamedElsewhere(Placed module, Situation situation) {
+        return situation.board().takes().stream().anyMatch(way -> way.holdsFor(module.label())
+                && module.kind().generation().filter(each -> each == way.generation()).isPresent());
     }
 
     private static String sentence(Placed module, Weight weight, String wanted) {

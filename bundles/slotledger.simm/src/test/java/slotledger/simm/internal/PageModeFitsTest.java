@@ -2,6 +2,7 @@ package slotledger.simm.internal;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import slotledger.model.board.Board;
@@ -29,6 +30,16 @@ class PageModeFitsTest extends MemoryRuleContract {
         assertEquals(Weight.PASSES, Judged.by(RULE, FPM_ONLY, "A1: 16MB FPM SIMM_72"));
         assertEquals(Weight.PASSES, Judged.by(RULE, Simm.PENTIUM, "S1 S2: 16MB EDO SIMM_72"));
         assertEquals(Weight.PASSES, Judged.by(RULE, Simm.PENTIUM, "S1 S2: 16MB FPM SIMM_72"));
+    }
+
+    @Test
+    void aBankOfEachConcernsAllModulesWhereTheBoardTakesEither() {
+        Reason reason = Judged.verdict(RULE, Judged.setup(
+                Simm.PENTIUM, "S1 S2: 16MB EDO SIMM_72; S3 S4: 16MB FPM SIMM_72")).reasons().get(0);
+        assertEquals(Weight.UNKNOWN, reason.weight());
+        assertEquals(List.of("S1", "S2", "S3", "S4"), reason.slots());
+        assertEquals("The 16 MB module in slot S1 is EDO beside FPM; the document takes either, but doesn't say that "
+                + "they may be mixed.", reason.sentence());
     }
 
     @Test

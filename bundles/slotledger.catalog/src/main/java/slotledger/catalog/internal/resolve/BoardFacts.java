@@ -65,9 +65,16 @@ final class BoardFacts {
         if (ways.stream().allMatch(way -> way.ecc() == EccOutcome.REQUIRED)) {
             check(!kind.errorCheck().equals(Optional.of(ErrorCheck.NONE)), kind, label, place,
                     "modules with ECC");
-            return kind.errorCheck().isEmpty() ? kind.with(ErrorCheck.ECC) : kind;
+            return kind.errorCheck().isEmpty() ? kind.with(checking(kind)) : kind;
         }
         return kind;
+    }
+
+    /** Boards of the SIMM age check parity; only later ones correct errors. */
+    private static ErrorCheck checking(ModuleKind kind) {
+        return kind.generation().filter(each -> each == Generation.FPM || each == Generation.EDO).isPresent()
+                ? ErrorCheck.PARITY
+                : ErrorCheck.ECC;
     }
 
     private void check(boolean agrees, ModuleKind kind, String label, Place place, String expected) {

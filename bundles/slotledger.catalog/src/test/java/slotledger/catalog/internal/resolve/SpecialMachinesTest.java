@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -20,6 +21,7 @@ import slotledger.catalog.internal.DefaultFleetResolver;
 import slotledger.catalog.spi.BoardFile;
 import slotledger.model.board.Redundancy;
 import slotledger.model.finding.Finding;
+import slotledger.model.module.ErrorCheck;
 import slotledger.model.observed.ObservedFleet;
 import slotledger.model.observed.ObservedMachine;
 
@@ -55,6 +57,7 @@ class SpecialMachinesTest {
                 file("m30", "{A: [1, 2, 3, 4, 5, 6, 7, 8]}", simm.formatted(30, "4 MB"), "banks: 32"),
                 file("m72", "{A: [J1, J2, J3, J4]}", simm.formatted(72, "32 MB"),
                         "banks: {bus: 64, list: {0: [J3, J4], 1: [J1, J2]}}"),
+                file("p30", "{A: [1, 2, 3, 4]}", "{generation: FPM, form: 30-pin SIMM, parity: required}", "banks: 32"),
                 file("m72x", "{A: [J1, J2]}", simm.formatted(72, "32 MB"), "")));
         for (int pins : new int[] {30, 72}) {
             for (int bus : new int[] {16, 32, 64}) {
@@ -154,6 +157,14 @@ class SpecialMachinesTest {
     void fillersBesideATotalDontHideTheTotal() {
         assertEquals(List.of("error slots-unknown"),
                 codes(resolve("Orvane|r184|total=1|RIMM3=184-pin continuity module")));
+    }
+
+    @Test
+    void aSimmInABoardThatChecksParityHasParity() {
+        ResolvedFleet resolved = resolve("Orvane|p30|1=1MB|2=1MB|3=1MB|4=1MB");
+
+        assertEquals(Optional.of(ErrorCheck.PARITY),
+                resolved.fleet().machines().get(0).population().modules().get(0).errorCheck());
     }
 
     @ParameterizedTest

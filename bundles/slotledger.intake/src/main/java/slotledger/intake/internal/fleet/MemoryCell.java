@@ -62,7 +62,7 @@ record MemoryCell(
         cells.numberAsText(row, column.get());
         ModuleReading reading = readings.module(text, column.get().unit());
         List<SlotReading> slots = readings.all(text, column.get().unit());
-        if (slots.size() > 1 || reading.counted()) {
+        if (slots.size() > 1 || reading.counted() || slots.stream().anyMatch(slot -> slot.label().isPresent())) {
             return new MemoryCell(Optional.empty(), slots, column, column, common);
         }
         List<Doubt> doubts = new ArrayList<>(reading.doubts());

@@ -37,7 +37,7 @@ public final class Split {
         joined = switch (interleave) {
             case FLEXIBLE -> true;
             case EQUAL_ONLY, UNKNOWN -> isEqual();
-            case NONE -> false;
+            case NONE -> names.size() == 1;
         };
         steps = joined ? together(paths) : alone(paths);
     }

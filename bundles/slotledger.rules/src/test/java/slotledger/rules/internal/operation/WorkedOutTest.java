@@ -93,6 +93,8 @@ class WorkedOutTest {
         assertEquals(List.of("2 channels hold at least 16 GB each (A 32 GB over 2 channels): 2 x 16 GB = 32 GB."),
                 sentences(camm, "C1: 32GB LPDDR5X-7500 LPCAMM2"));
         assertEquals("dual channel", Judged.byAll(camm, "C1: 32GB LPDDR5X-7500 LPCAMM2").operation().mode().toString());
+        Board only = BoardText.board("none", "channel A 1 spans=2 C1\ntakes LPDDR5X LPCAMM2\ninterleave NONE");
+        assertEquals("dual channel", Judged.byAll(only, "C1: 32GB LPDDR5X-7500 LPCAMM2").operation().mode().toString());
     }
 
     /** Abit CX6 manual: PC800 has 1.6 GB/s a channel; a 32-bit RIMM carries two. */
