@@ -102,4 +102,41 @@ class WaysOfFillingTest {
         assertEquals("Board manual KB-1", verdict.reasons().get(0).source().document());
         assertFalse(verdict.reasons().get(0).remedy().isBlank());
     }
+
+    private static final String TWO_FAMILIES = """
+            channel A 1 OLD1 NEW1
+            channel B 1 OLD2 NEW2
+            takes DDR2 DIMM unbuffered only=OLD1,OLD2
+            takes DDR3 DIMM unbuffered only=NEW1,NEW2
+            fill required
+            """;
+
+    /** Sockets of the generation that isn't used come first in no order, bank or row. */
+    @Test
+    void theSocketsOfTheOtherGenerationHoldNothingUp() {
+        for (String first : List.of("order OLD1 OLD2 NEW1 NEW2", "bank 0 OLD1 OLD2\nbank 1 NEW1 NEW2",
+                "row 1 OLD1 OLD2\norder NEW1 NEW2")) {
+            Board board = BoardText.board("two families", TWO_FAMILIES + first);
+            Verdict verdict = Judged.byAll(board, "NEW1 NEW2: 2GB DDR3-1066 DIMM unbuffered non-ECC 2Rx8");
+            assertEquals(List.of(), verdict.reasons(Weight.BLOCKS), first);
+        }
+        Board banks = BoardText.board("two families", TWO_FAMILIES + "bank 0 NEW1 NEW2\nbank 1 OLD1 OLD2");
+        assertEquals(Weight.BLOCKS, Judged.byAll(banks, "OLD1: 2GB DDR2-800 DIMM unbuffered").weight());
+    }
+
+    /** Where one family may use the sockets of another, those of a way that doesn't speak of them stay empty in it. */
+    @Test
+    void whatStaysEmptyInAWayComesFirstInNoOrder() {
+        Board board = BoardText.board("registered in two sockets", """
+                channel A 1 A1 A2
+                channel B 1 B1 B2
+                takes DDR3 DIMM unbuffered
+                takes DDR3 DIMM registered only=A2,B2
+                order A1 B1 A2 B2
+                fill required
+                """);
+        assertEquals(List.of(), Judged.byAll(board, "A2 B2: 2GB DDR3-1066 DIMM registered ECC 2Rx8")
+                .reasons(Weight.BLOCKS));
+        assertEquals(Weight.BLOCKS, Judged.byAll(board, "A2 B2: 2GB DDR3-1066 DIMM unbuffered non-ECC 2Rx8").weight());
+    }
 }

@@ -7,6 +7,8 @@ import slotledger.model.board.FillRow;
 import slotledger.model.board.Redundancy;
 import slotledger.model.board.RedundancyTerms;
 import slotledger.model.board.RedundancyTerms.FillSet;
+import slotledger.model.machine.Population;
+import slotledger.model.machine.SlotContent;
 import slotledger.rules.spi.Situation;
 
 /** What several fill rules need to know. */
@@ -29,11 +31,6 @@ public final class FillFacts {
             }
         }
         return false;
-    }
-
-    /** The rows that name exactly the sockets filled. */
-    public static List<FillRow> matchingRows(Situation situation) {
-        return situation.matchingRows();
     }
 
     /**
@@ -60,7 +57,7 @@ public final class FillFacts {
                 ? redundancySets(situation).stream().flatMap(set -> set.slots().stream()).toList()
                 : situation.order();
         if (!order.containsAll(filled)) {
-            List<FillRow> rows = matchingRows(situation);
+            List<FillRow> rows = situation.matchingRows();
             order = rows.isEmpty() ? List.of() : rows.get(0).slots();
         }
         List<String> sequence = new ArrayList<>(filled.size());
@@ -70,5 +67,20 @@ public final class FillFacts {
             }
         }
         return sequence;
+    }
+
+    /** Whether the modules in these slots are alike, each with each: one of unknown facts may be like two others. */
+    public static boolean areAlike(Situation situation, List<String> labels) {
+        Population population = situation.setup().population();
+        for (int i = 1; i < labels.size(); i++) {
+            for (int j = 0; j < i; j++) {
+                if (population.in(labels.get(i)) instanceof SlotContent.Holds one
+                        && population.in(labels.get(j)) instanceof SlotContent.Holds other
+                        && !ModuleFacts.areAlike(one.kind(), other.kind())) {
+                    return false;
+                }
+            }
+        }
+        return true;
     }
 }

@@ -2,14 +2,19 @@ package slotledger.rules.spi;
 
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.Collections;
+import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import slotledger.model.board.Bank;
 import slotledger.model.board.Board;
+import slotledger.model.board.Fill;
 import slotledger.model.board.FillRow;
 import slotledger.model.board.Slot;
 import slotledger.model.board.SlotUse;
@@ -31,12 +36,28 @@ final class Layout {
     final int[] processorOf;
     final List<Way> ways;
     final BitSet described = new BitSet();
-    private final List<List<String>> orders;
-    private final List<List<FillRow>> rows;
-    private final List<List<BitSet>> rowSlots = new ArrayList<>();
 
-    /** What each slot takes, by slot index, and the generations among it. */
-    record Way(List<Optional<Takes>> takes, Set<Generation> generations) {
+    /**
+     * What each slot takes, by slot index, the generations among it, and how sockets are filled: for all of them, and
+     * where there are several generations for each alone, by the number of installed processors less one.
+     */
+    record Way(List<Optional<Takes>> takes, Set<Generation> generations, List<Filling> all,
+            Map<Generation, List<Filling>> alone) {
+        /** A generation of null means that several are in use, or that it doesn't matter. */
+        Filling filling(int processors, Generation used) {
+            return (used == null || alone.isEmpty() ? all : alone.get(used)).get(processors - 1);
+        }
+    }
+
+    /**
+     * What the document says of filling, without what concerns absent processors or sockets that stay empty.
+     *
+     * @param order    the order of filling
+     * @param rows     printed rows
+     * @param rowSlots the slots of each row by their index
+     * @param banks    banks, in their order
+     */
+    record Filling(List<String> order, List<FillRow> rows, List<BitSet> rowSlots, List<Bank> banks) {
     }
 
     Layout(Board board) {
@@ -52,28 +73,6 @@ final class Layout {
             processorOf[i] = board.channels().get(channelOf[i]).processor();
         }
         ways = ways();
-        orders = new ArrayList<>();
-        rows = new ArrayList<>();
-        for (int processors = 1; processors <= board.processorSockets(); processors++) {
-            int installed = processors;
-            orders.add(board.fill().order().stream().filter(label -> processorOf(label) <= installed).toList());
-            rows.add(board.fill().table().stream().filter(row -> row.processors() == installed).toList());
-            rowSlots.add(rows.get(processors - 1).stream().map(this::indexes).toList());
-        }
-    }
-
-    /** The order of filling, only slots of installed processors. */
-    List<String> order(int processors) {
-        return orders.get(processors - 1);
-    }
-
-    List<FillRow> rows(int processors) {
-        return rows.get(processors - 1);
-    }
-
-    /** The slots of each printed row by their index, in the order of the rows. */
-    List<BitSet> rowSlots(int processors) {
-        return rowSlots.get(processors - 1);
     }
 
     private BitSet indexes(FillRow row) {
@@ -84,8 +83,20 @@ final class Layout {
         return indexes;
     }
 
-    private int processorOf(String label) {
-        return board.channel(board.slot(label).channel()).processor();
+    private Filling filling(int processors, BitSet empty) {
+        Set<String> usable = new HashSet<>();
+        for (int i = 0; i < slots.length; i++) {
+            if (processorOf[i] <= processors && !empty.get(i)) {
+                usable.add(slots[i].label());
+            }
+        }
+        Fill fill = board.fill();
+        List<FillRow> rows = fill.table().stream()
+                .filter(row -> row.processors() == processors && usable.containsAll(row.slots()))
+                .toList();
+        return new Filling(fill.order().stream().filter(usable::contains).toList(), rows,
+                rows.stream().map(this::indexes).toList(),
+                board.banks().list().stream().filter(bank -> usable.containsAll(bank.slots())).toList());
     }
 
     private List<Way> ways() {
@@ -140,12 +151,40 @@ final class Layout {
         List<Optional<Takes>> takes = new ArrayList<>();
         Set<Generation> generations = EnumSet.noneOf(Generation.class);
         chosen.stream().forEach(i -> generations.add(board.takes().get(i).generation()));
-        for (Slot slot : slots) {
+        BitSet empty = (BitSet) described.clone();
+        for (int i = 0; i < slots.length; i++) {
+            Slot slot = slots[i];
             takes.add(chosen.stream()
                     .mapToObj(board.takes()::get)
                     .filter(each -> each.holdsFor(slot.label()))
                     .reduce((first, second) -> first.slots().isEmpty() ? second : first));
+            if (takes.get(i).isPresent()) {
+                empty.clear(i);
+            }
         }
-        return new Way(List.copyOf(takes), generations);
+        Map<Generation, List<Filling>> alone = new EnumMap<>(Generation.class);
+        if (generations.size() > 1) {
+            generations.forEach(used -> alone.put(used, fillings(withoutOthers(takes, empty, used))));
+        }
+        return new Way(List.copyOf(takes), Collections.unmodifiableSet(generations), fillings(empty), alone);
+    }
+
+    /** A board with sockets of two generations runs one of them, so that those of the other stay empty too. */
+    private static BitSet withoutOthers(List<Optional<Takes>> takes, BitSet empty, Generation used) {
+        BitSet more = (BitSet) empty.clone();
+        for (int i = 0; i < takes.size(); i++) {
+            if (takes.get(i).isPresent() && takes.get(i).get().generation() != used) {
+                more.set(i);
+            }
+        }
+        return more;
+    }
+
+    private List<Filling> fillings(BitSet empty) {
+        List<Filling> fillings = new ArrayList<>();
+        for (int processors = 1; processors <= board.processorSockets(); processors++) {
+            fillings.add(filling(processors, empty));
+        }
+        return List.copyOf(fillings);
     }
 }

@@ -32,7 +32,12 @@ public record Placed(Slot slot, int channel, int processor, ModuleKind kind, Opt
                         .formatted(label())));
     }
 
-    /** "The 8 GB module in slot A2". */
+    /** "the 8 GB module in slot A2", for the middle of a sentence. */
+    public String inSentence() {
+        return "the" + toString().substring("The".length());
+    }
+
+    /** "The 8 GB module in slot A2", for the start of a sentence. */
     @Override
     public String toString() {
         return isSoldered()

@@ -5,6 +5,7 @@ import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import slotledger.model.board.Bank;
 import slotledger.model.board.Board;
 import slotledger.model.board.FillRow;
 import slotledger.model.board.Slot;
@@ -21,6 +22,7 @@ public final class Situation {
     private final Setup setup;
     private final Layout layout;
     private final Layout.Way way;
+    private final Layout.Filling filling;
     private final List<Placed> modules;
     private final List<Placed> described;
     private final List<String> filled;
@@ -61,8 +63,22 @@ public final class Situation {
                 filledSlots.set(i);
             }
         }
+        filling = way.filling(setup.processors(), generationUsed());
         unread = anyUnread;
         total = Capacity.ofKiB(kibibytes);
+    }
+
+    /** Null where there are several, or the board has one only. */
+    private Generation generationUsed() {
+        Generation used = null;
+        for (int i = 0; i < described.size() && way.generations().size() > 1; i++) {
+            Generation own = described.get(i).way().generation();
+            if (used != null && own != used) {
+                return null;
+            }
+            used = own;
+        }
+        return used;
     }
 
     public Setup setup() {
@@ -134,16 +150,24 @@ public final class Situation {
         return layout.described.get(layout.board.slots().indexOf(slot));
     }
 
-    /** The order of filling, only sockets of installed processors; empty where no document says. */
+    /**
+     * The order of filling, without sockets of absent processors and such as stay empty in this way, or because
+     * the board is used with another generation; empty where no document says.
+     */
     public List<String> order() {
-        return layout.order(setup.processors());
+        return filling.order();
+    }
+
+    /** The banks the document names, without such as have sockets that the order leaves out. */
+    public List<Bank> banks() {
+        return filling.banks();
     }
 
     /** The printed rows for the installed processors that name exactly the sockets filled. */
     public List<FillRow> matchingRows() {
         if (matchingRows == null) {
             List<FillRow> found = List.of();
-            List<BitSet> slots = layout.rowSlots(setup.processors());
+            List<BitSet> slots = filling.rowSlots();
             for (int i = 0; i < slots.size(); i++) {
                 if (slots.get(i).equals(filledSlots)) {
                     found = found.isEmpty() ? new ArrayList<>(2) : found;
@@ -155,8 +179,8 @@ public final class Situation {
         return matchingRows;
     }
 
-    /** The printed rows for the installed processors. */
+    /** The printed rows for the installed processors, without such as name sockets that the order leaves out. */
     public List<FillRow> rows() {
-        return layout.rows(setup.processors());
+        return filling.rows();
     }
 }

@@ -32,7 +32,7 @@ public final class AccessTimeFits extends SimmModuleRule {
     }
 
     @Override
-    protected Optional<Weight> weigh(Placed module) {
+    Optional<Weight> weighInPageMode(Placed module) {
         Optional<AccessTime> slowest = module.way().slowest();
         if (slowest.isEmpty()) {
             return SILENT;

@@ -44,24 +44,19 @@ public final class AlikeInBank extends SimmRule {
         List<Placed> modules = situation.described();
         boolean any = false;
         boolean objected = false;
-        for (int bank = 0; bank < plan.count(); bank++) {
-            Placed first = null;
-            for (int i = 0; i < modules.size(); i++) {
-                Placed module = modules.get(i);
-                if (plan.of(indexOf(situation, module.slot())) != bank) {
-                    continue;
-                }
-                if (first == null) {
-                    first = module;
+        for (int i = 0; i < modules.size(); i++) {
+            Placed module = modules.get(i);
+            int bank = plan.of(indexOf(situation, module.slot()));
+            for (int j = 0; j < i && bank != BankPlan.NONE; j++) {
+                Placed one = modules.get(j);
+                if (plan.of(indexOf(situation, one.slot())) != bank) {
                     continue;
                 }
                 any = true;
-                Weight weight = compare(first.kind(), module.kind());
+                Weight weight = compare(one.kind(), module.kind());
                 if (weight != Weight.PASSES) {
                     objected = true;
-                    Placed one = first;
-                    int each = bank;
-                    collector.report(weight, () -> objection(situation, plan.name(each), one, module));
+                    collector.report(weight, () -> objection(situation, plan.name(bank), one, module));
                 }
             }
         }

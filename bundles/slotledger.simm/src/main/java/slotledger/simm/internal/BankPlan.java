@@ -8,6 +8,7 @@ import slotledger.model.board.Slot;
 import slotledger.model.board.Takes;
 import slotledger.model.family.Families;
 import slotledger.model.module.Form;
+import slotledger.rules.kit.ModuleFacts;
 import slotledger.rules.spi.Situation;
 
 /**
@@ -20,13 +21,15 @@ final class BankPlan {
     static final int NONE = -1;
 
     private final Board board;
+    private final List<Bank> banks;
     private final int[] bankOf;
     private final boolean known;
     private final boolean ordered;
     private final int size;
 
-    private BankPlan(Board board, int[] bankOf, boolean known, boolean ordered, int size) {
-        this.board = board;
+    private BankPlan(Situation situation, int[] bankOf, boolean known, boolean ordered, int size) {
+        board = situation.board();
+        banks = situation.banks();
         this.bankOf = bankOf;
         this.known = known;
         this.ordered = ordered;
@@ -38,13 +41,13 @@ final class BankPlan {
         int[] bankOf = new int[board.slots().size()];
         if (!board.banks().isEmpty()) {
             for (int i = 0; i < bankOf.length; i++) {
-                bankOf[i] = named(board.banks().list(), board.slots().get(i).label());
+                bankOf[i] = named(situation.banks(), board.slots().get(i).label());
             }
-            return new BankPlan(board, bankOf, true, true, 0);
+            return new BankPlan(situation, bankOf, true, true, 0);
         }
         OptionalInt bits = moduleBits(situation);
         if (board.banks().busBits().isEmpty() || bits.isEmpty()) {
-            return new BankPlan(board, bankOf, false, false, 0);
+            return new BankPlan(situation, bankOf, false, false, 0);
         }
         int size = size(board.banks().busBits().getAsInt(), bits.getAsInt());
         return computed(situation, bankOf, size);
@@ -66,17 +69,18 @@ final class BankPlan {
             }
         }
         if (orderNamesAll) {
-            return new BankPlan(board, bankOf, true, true, size);
+            return new BankPlan(situation, bankOf, sockets % size == 0, true, size);
         }
         int next = 0;
         for (int i = 0; i < bankOf.length; i++) {
             bankOf[i] = isSocket(situation, i) ? next++ / size : NONE;
         }
-        return new BankPlan(board, bankOf, size == 1 || sockets == size, sockets == size, size);
+        return new BankPlan(situation, bankOf, size == 1 || sockets == size, sockets == size, size);
     }
 
     private static boolean isSocket(Situation situation, int slot) {
-        return situation.board().slots().get(slot).isSocket() && situation.takes(slot).isPresent();
+        return situation.board().slots().get(slot).isSocket() && situation.takes(slot).isPresent()
+                && ModuleFacts.isPageMode(situation.takes(slot).get().generation());
     }
 
     private static int named(List<Bank> banks, String label) {
@@ -152,7 +156,7 @@ final class BankPlan {
 
     /** What the document calls the bank; where it names none, its place. */
     String name(int bank) {
-        return board.banks().isEmpty() ? Integer.toString(bank) : board.banks().list().get(bank).name();
+        return banks.isEmpty() ? Integer.toString(bank) : banks.get(bank).name();
     }
 
     /** How many sockets of the bank hold a module, or something that could not be read. */
@@ -161,6 +165,15 @@ final class BankPlan {
         for (int i = 0; i < bankOf.length; i++) {
             Slot slot = board.slots().get(i);
             count += bankOf[i] == bank && slot.isSocket() && situation.filled().contains(slot.label()) ? 1 : 0;
+        }
+        return count;
+    }
+
+    /** How many sockets belong to any bank. */
+    int sockets() {
+        int count = 0;
+        for (int bank : bankOf) {
+            count += bank == NONE ? 0 : 1;
         }
         return count;
     }

@@ -37,7 +37,7 @@ public final class BankSize extends SimmRule {
     @Override
     public void judge(Situation situation, Collector collector) {
         Board board = situation.board();
-        if (situation.filled().isEmpty()) {
+        if (!isUsed(situation)) {
             return;
         }
         if (!board.banks().isEmpty()) {
@@ -59,7 +59,7 @@ public final class BankSize extends SimmRule {
         Board board = situation.board();
         boolean odd = false;
         boolean compared = false;
-        for (Bank bank : board.banks().list()) {
+        for (Bank bank : situation.banks()) {
             int expected = expected(situation, bank);
             int has = bank.slots().size();
             compared |= expected > 0;
@@ -98,7 +98,7 @@ public final class BankSize extends SimmRule {
     private static String compared(Situation situation) {
         Board board = situation.board();
         int bus = board.banks().busBits().getAsInt();
-        for (Bank bank : board.banks().list()) {
+        for (Bank bank : situation.banks()) {
             int expected = expected(situation, bank);
             int has = bank.slots().size();
             if (expected > 0 && has != expected) {

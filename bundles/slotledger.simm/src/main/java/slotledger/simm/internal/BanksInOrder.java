@@ -30,8 +30,11 @@ public final class BanksInOrder extends SimmRule {
 
     @Override
     public void judge(Situation situation, Collector collector) {
+        if (!isUsed(situation)) {
+            return;
+        }
         BankPlan plan = BankPlan.of(situation);
-        if (situation.filled().isEmpty() || !plan.isOrdered()) {
+        if (!plan.isOrdered()) {
             return;
         }
         int firstEmpty = -1;

@@ -28,7 +28,7 @@ public final class BanksWhole extends SimmRule {
 
     @Override
     public void judge(Situation situation, Collector collector) {
-        if (situation.filled().isEmpty()) {
+        if (!isUsed(situation)) {
             return;
         }
         BankPlan plan = BankPlan.of(situation);
@@ -59,7 +59,7 @@ public final class BanksWhole extends SimmRule {
     /** Where nobody knows which sockets make a bank, the number of modules can still be no whole number of banks. */
     private static void count(Situation situation, BankPlan plan, Collector collector) {
         int filled = situation.filled().size();
-        if (plan.size() > 1 && filled % plan.size() != 0) {
+        if (plan.size() > 1 && plan.sockets() % plan.size() == 0 && filled % plan.size() != 0) {
             collector.report(Weight.BLOCKS, () -> Statement.of(
                             "%s are no whole number of banks of %d.".formatted(BankSize.modules(filled), plan.size()))
                     .in(situation.filled())

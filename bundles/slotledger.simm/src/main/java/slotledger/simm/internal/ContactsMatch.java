@@ -33,7 +33,7 @@ public final class ContactsMatch extends SimmModuleRule {
     }
 
     @Override
-    protected Optional<Weight> weigh(Placed module) {
+    Optional<Weight> weighInPageMode(Placed module) {
         Optional<ContactMetal> socket = module.way().contacts();
         return socket.isEmpty() ? SILENT : module.kind().contacts().equals(socket) ? PASSES : CAUTION;
     }

@@ -34,7 +34,7 @@ public final class PageModeFits extends SimmModuleRule {
     }
 
     @Override
-    protected Optional<Weight> weigh(Placed module) {
+    Optional<Weight> weighInPageMode(Placed module) {
         Optional<Generation> generation = module.kind().generation();
         if (generation.isEmpty()) {
             return UNKNOWN;

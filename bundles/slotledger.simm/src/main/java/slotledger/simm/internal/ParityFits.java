@@ -34,7 +34,7 @@ public final class ParityFits extends SimmModuleRule {
     }
 
     @Override
-    protected Optional<Weight> weigh(Placed module) {
+    Optional<Weight> weighInPageMode(Placed module) {
         Optional<ErrorCheck> check = module.kind().errorCheck();
         boolean unknown = check.isEmpty();
         boolean plain = check.isPresent() && check.get() == ErrorCheck.NONE;

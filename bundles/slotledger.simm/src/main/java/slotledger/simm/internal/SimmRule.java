@@ -2,11 +2,15 @@ package slotledger.simm.internal;
 
 import java.util.Collections;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Set;
 import slotledger.model.module.Generation;
 import slotledger.model.source.Source;
 import slotledger.rules.RulePage;
+import slotledger.rules.kit.ModuleFacts;
 import slotledger.rules.kit.Rule;
+import slotledger.rules.spi.Placed;
+import slotledger.rules.spi.Situation;
 
 /** A rule of page-mode memory: 30- and 72-pin SIMMs, and what else is sold with FPM or EDO chips. */
 abstract class SimmRule extends Rule {
@@ -34,5 +38,19 @@ abstract class SimmRule extends Rule {
     @Override
     public final Set<Generation> families() {
         return PAGE_MODE;
+    }
+
+    /** Whether a socket for page-mode memory is filled; boards of 1997 have sockets for SDR beside such. */
+    static boolean isUsed(Situation situation) {
+        if (PAGE_MODE.containsAll(situation.generations())) {
+            return !situation.filled().isEmpty();
+        }
+        List<Placed> modules = situation.described();
+        for (int i = 0; i < modules.size(); i++) {
+            if (ModuleFacts.isPageMode(modules.get(i).way().generation())) {
+                return true;
+            }
+        }
+        return false;
     }
 }

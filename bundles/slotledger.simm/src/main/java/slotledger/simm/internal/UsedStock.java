@@ -30,7 +30,7 @@ public final class UsedStock extends SimmRule {
 
     @Override
     public void judge(Situation situation, Collector collector) {
-        if (!situation.described().isEmpty()) {
+        if (isUsed(situation)) {
             collector.report(Weight.CAUTION, () -> Statement.of(
                             "Modules of this family are only to be had used: take matched sets from one lot, test "
                                     + "them first, keep spares.")

@@ -36,7 +36,7 @@ public final class UsualCapacity extends SimmModuleRule {
     }
 
     @Override
-    protected Optional<Weight> weigh(Placed module) {
+    Optional<Weight> weighInPageMode(Placed module) {
         Optional<Family> family = Families.of(module.kind());
         if (family.isEmpty()) {
             return SILENT;

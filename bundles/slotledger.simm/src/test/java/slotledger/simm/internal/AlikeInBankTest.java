@@ -52,4 +52,14 @@ class AlikeInBankTest extends MemoryRuleContract {
         assertEquals(Weight.UNKNOWN, reason.weight());
         assertEquals(Optional.of(fact), reason.missing());
     }
+
+    /** A module of which little is known may be like each of two that are not like each other. */
+    @Test
+    void itIsIrrelevantWhichModuleStandsFirst() {
+        String known = "60ns; A3: 4MB FPM SIMM_30 parity 70ns";
+        assertEquals(Weight.BLOCKS, Judged.by(RULE, Simm.BOARD_486,
+                "A1: 4MB FPM SIMM_30 parity; A2: 4MB FPM SIMM_30 parity " + known));
+        assertEquals(Weight.BLOCKS, Judged.by(RULE, Simm.BOARD_486,
+                "A4: 4MB FPM SIMM_30 parity; A2: 4MB FPM SIMM_30 parity " + known));
+    }
 }

@@ -85,4 +85,12 @@ class BankSizeTest extends MemoryRuleContract {
         assertEquals(0, Judged.verdict(new BanksWhole(), Judged.setup(board, "A1 A3 A5 A7: 1MB EDO SIMM_30"))
                 .reasons().size());
     }
+
+    @Test
+    void socketsThatMakeNoWholeBankAreAnOpenQuestion() {
+        Board board = BoardText.board("none", "channel A 1 A1\ntakes EDO SIMM_72\nbus 64\norder A1");
+        assertEquals(Weight.UNKNOWN, Judged.by(RULE, board, "A1: 16MB EDO SIMM_72"));
+        assertEquals(0, Judged.verdict(new BanksWhole(), Judged.setup(board, "A1: 16MB EDO SIMM_72")).reasons()
+                .size());
+    }
 }

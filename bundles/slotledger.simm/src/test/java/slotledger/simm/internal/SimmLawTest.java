@@ -20,6 +20,7 @@ import slotledger.model.verdict.Weight;
 import slotledger.rules.MemoryRules;
 import slotledger.rules.fixture.BoardText;
 import slotledger.rules.fixture.Judged;
+import slotledger.rules.fixture.TakenSafely;
 import slotledger.rules.spi.MemoryRule;
 import slotledger.rules.standard.StandardRules;
 
@@ -113,5 +114,31 @@ class SimmLawTest {
         Board board = BoardText.board("none", "channel A 1 A1 A2\ntakes DDR4 DIMM unbuffered");
         String population = "A1: 8GB DDR4-2666 DIMM unbuffered";
         assertEquals(Judged.byAll(board, population), verdict(board, population));
+    }
+
+    /** A board of 1997: two SIMM sockets of one bank, two for SDR DIMMs. */
+    @Test
+    void whatIsInADimmSocketIsNoMatterOfThisLaw() {
+        Board board = BoardText.board("common practice", """
+                channel A 1 SIMM1 SIMM2 DIMM1 DIMM2
+                takes EDO SIMM_72 ecc=USED only=SIMM1,SIMM2
+                takes SDR DIMM ecc=USED unbuffered largest=256MB chip=..128 only=DIMM1,DIMM2
+                bus 64
+                bank 0 SIMM1 SIMM2
+                """);
+        String dimm = "64MB SDR-100 DIMM unbuffered ECC 1Rx8 64Mbit";
+        Verdict dimms = verdict(board, "DIMM1: " + dimm);
+        assertTrue(dimms.reasons().stream().noneMatch(reason -> reason.rule().startsWith("simm-")
+                && reason.weight() != Weight.PASSES), () -> dimms.reasons().toString());
+        assertEquals(List.of(), dimms.reasons(Weight.BLOCKS));
+        Verdict half = verdict(board, "SIMM1: 16MB EDO SIMM_72 parity 60ns; DIMM1: " + dimm);
+        assertEquals("simm-banks-whole", half.reasons(Weight.BLOCKS).get(0).rule());
+    }
+
+    @Test
+    void anythingIsTakenSafely() {
+        for (long seed = 10_000; seed < 11_000; seed++) {
+            TakenSafely.check(ALL, seed);
+        }
     }
 }

@@ -10,6 +10,7 @@ import slotledger.model.verdict.Weight;
 import slotledger.rules.RulePage;
 import slotledger.rules.kit.ModuleFacts;
 import slotledger.rules.kit.Rule;
+import slotledger.rules.kit.Slots;
 import slotledger.rules.spi.Collector;
 import slotledger.rules.spi.MemoryRule;
 import slotledger.rules.spi.Placed;
@@ -25,7 +26,8 @@ public final class ChannelRanksFit extends Rule {
     public ChannelRanksFit() {
         super(new RulePage(
                 "channel-ranks",
-                "A channel drives up to a certain number of ranks, all its modules together.",
+                "A channel drives up to a certain number of ranks, all its modules together; the buffer of a "
+                        + "load-reduced module hides some.",
                 Source.document(
                         "PowerEdge M620 Owner's Manual, page 32; System x3630 M4 product guide, page 12",
                         "two quad-rank modules a channel, or three of one or two ranks; eight ranks a channel"),
@@ -40,26 +42,22 @@ public final class ChannelRanksFit extends Rule {
     public void judge(Situation situation, Collector collector) {
         boolean passed = false;
         boolean objected = false;
-        List<Placed> modules = situation.described();
-        for (int i = 0; i < modules.size(); i++) {
-            Placed first = modules.get(i);
-            if (first.way().channelRanks().isEmpty() || !isFirst(modules, i)) {
+        for (int i = 0; i < situation.board().channels().size(); i++) {
+            int channel = i;
+            int driven = ChannelRanks.driven(situation, channel);
+            if (driven == ChannelRanks.UNSAID) {
                 continue;
             }
-            int most = first.way().channelRanks().getAsInt();
-            int least = sum(modules, first.channel(), false);
-            int possible = sum(modules, first.channel(), true);
-            if (least > most) {
+            int least = sum(situation, channel, false);
+            int possible = sum(situation, channel, true);
+            if (least > driven) {
                 objected = true;
-                collector.report(Weight.BLOCKS, () -> statement(situation, first,
+                collector.report(Weight.BLOCKS, () -> statement(situation, channel,
                         "The modules of channel %s have %d ranks together; the channel drives %d."
-                                .formatted(first.slot().channel(), least, most)));
-            } else if (possible > most) {
+                                .formatted(name(situation, channel), least, driven)));
+            } else if (possible > driven) {
                 objected = true;
-                collector.report(Weight.UNKNOWN, () -> statement(situation, first,
-                        ("The modules of channel %s have %d to %d ranks together, not all are known; the channel "
-                                + "drives %d.")
-                                .formatted(first.slot().channel(), least, possible, most)));
+                collector.report(Weight.UNKNOWN, () -> unknown(situation, channel, least, possible, driven));
             } else {
                 passed = true;
             }
@@ -70,31 +68,39 @@ public final class ChannelRanksFit extends Rule {
         }
     }
 
-    private static boolean isFirst(List<Placed> modules, int index) {
-        for (int i = 0; i < index; i++) {
-            if (modules.get(i).channel() == modules.get(index).channel()) {
-                return false;
-            }
-        }
-        return true;
-    }
-
-    private static int sum(List<Placed> modules, int channel, boolean most) {
+    private static int sum(Situation situation, int channel, boolean most) {
         int sum = 0;
-        for (Placed module : modules) {
+        List<Placed> modules = situation.described();
+        for (int i = 0; i < modules.size(); i++) {
+            Placed module = modules.get(i);
             if (module.channel() == channel) {
                 OptionalInt ranks = ModuleFacts.ranks(module.kind());
-                sum += ranks.isPresent() ? ranks.getAsInt() : most ? ModuleFacts.mostRanks(module.kind()) : 1;
+                boolean open = ranks.isEmpty() || ChannelRanks.mayBeHidden(module);
+                sum += open && !most ? 1 : ranks.isPresent() ? ranks.getAsInt() : ModuleFacts.mostRanks(module.kind());
             }
         }
         return sum;
     }
 
-    private static Statement statement(Situation situation, Placed first, String sentence) {
-        List<String> labels = situation.inChannel(first.channel()).stream().map(Placed::label).toList();
+    private static Statement unknown(Situation situation, int channel, int least, int possible, int driven) {
+        boolean hidden = situation.inChannel(channel).stream()
+                .anyMatch(module -> module.takes().isPresent() && ChannelRanks.mayBeHidden(module));
+        return statement(situation, channel, hidden
+                        ? ("The modules of channel %s have %d ranks together; the channel drives %d, and no document "
+                                + "says how many a load-reduced module shows it.")
+                                .formatted(name(situation, channel), possible, driven)
+                        : ("The modules of channel %s have %d to %d ranks together, not all are known; the channel "
+                                + "drives %d.").formatted(name(situation, channel), least, possible, driven))
+                .missing(hidden ? MissingFact.BOARD_FACT : MissingFact.RANKS);
+    }
+
+    private static String name(Situation situation, int channel) {
+        return situation.board().channels().get(channel).name();
+    }
+
+    private static Statement statement(Situation situation, int channel, String sentence) {
         return Statement.of(sentence)
-                .in(labels)
-                .by(situation.board().sourceOf(BoardFact.RANKS))
-                .missing(MissingFact.RANKS);
+                .in(Slots.labels(situation.inChannel(channel)))
+                .by(situation.board().sourceOf(BoardFact.RANKS));
     }
 }

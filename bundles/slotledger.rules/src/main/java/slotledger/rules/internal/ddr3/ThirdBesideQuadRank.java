@@ -54,17 +54,14 @@ public final class ThirdBesideQuadRank extends Rule {
         List<Placed> modules = situation.described();
         boolean passed = false;
         boolean objected = false;
-        for (int i = 0; i < modules.size(); i++) {
-            int channel = modules.get(i).channel();
-            if (modules.get(i).way().generation() != Generation.DDR3 || !isFirst(modules, i)) {
-                continue;
-            }
+        for (int i = 0; i < situation.board().channels().size(); i++) {
+            int channel = i;
             int count = 0;
             boolean sure = false;
             boolean possible = false;
-            for (int j = i; j < modules.size(); j++) {
+            for (int j = 0; j < modules.size(); j++) {
                 Placed module = modules.get(j);
-                if (module.channel() == channel) {
+                if (module.channel() == channel && module.way().generation() == Generation.DDR3) {
                     count++;
                     boolean counts = countsRanks(module);
                     OptionalInt ranks = ModuleFacts.ranks(module.kind());
@@ -103,14 +100,5 @@ public final class ThirdBesideQuadRank extends Rule {
     private static boolean countsRanks(Placed module) {
         Optional<Buffering> buffering = module.kind().buffering();
         return buffering.isEmpty() || buffering.get() != Buffering.LOAD_REDUCED;
-    }
-
-    private static boolean isFirst(List<Placed> modules, int index) {
-        for (int i = 0; i < index; i++) {
-            if (modules.get(i).channel() == modules.get(index).channel()) {
-                return false;
-            }
-        }
-        return true;
     }
 }

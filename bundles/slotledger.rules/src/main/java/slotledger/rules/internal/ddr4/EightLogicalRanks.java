@@ -9,6 +9,7 @@ import slotledger.model.source.Source;
 import slotledger.model.verdict.MissingFact;
 import slotledger.model.verdict.Weight;
 import slotledger.rules.RulePage;
+import slotledger.rules.internal.chips.ChannelRanks;
 import slotledger.rules.kit.Rule;
 import slotledger.rules.kit.Slots;
 import slotledger.rules.kit.Stacks;
@@ -50,18 +51,16 @@ public final class EightLogicalRanks extends Rule {
     @Override
     public void judge(Situation situation, Collector collector) {
         List<Placed> modules = situation.described();
-        for (int i = 0; i < modules.size(); i++) {
-            Placed first = modules.get(i);
-            if (first.way().channelRanks().isPresent()) {
-                continue;
-            }
-            int ranks = ranks(modules, first.channel());
-            if (ranks > CLASSIC && isFirstOfChannel(modules, i)) {
+        for (int i = 0; i < situation.board().channels().size(); i++) {
+            int channel = i;
+            int ranks = ranks(modules, channel);
+            if (ranks > CLASSIC && ChannelRanks.driven(situation, channel) == ChannelRanks.UNSAID) {
                 collector.report(Weight.UNKNOWN, () -> Statement.of(
                                 ("Channel %s holds %d ranks of registered modules (%s); 8 is the classic limit, and "
                                         + "no document says what this channel drives.")
-                                        .formatted(first.slot().channel(), ranks, text(modules, first.channel())))
-                        .in(Slots.labels(ofChannel(modules, first.channel())))
+                                        .formatted(situation.board().channels().get(channel).name(), ranks,
+                                                text(modules, channel)))
+                        .in(Slots.labels(ofChannel(modules, channel)))
                         .missing(MissingFact.BOARD_FACT));
             }
         }
@@ -80,15 +79,6 @@ public final class EightLogicalRanks extends Rule {
 
     private static boolean isLoadReduced(Placed module) {
         return module.kind().buffering().isPresent() && module.kind().buffering().get() == Buffering.LOAD_REDUCED;
-    }
-
-    private static boolean isFirstOfChannel(List<Placed> modules, int index) {
-        for (int i = 0; i < index; i++) {
-            if (modules.get(i).channel() == modules.get(index).channel()) {
-                return false;
-            }
-        }
-        return true;
     }
 
     private static List<Placed> ofChannel(List<Placed> modules, int channel) {

@@ -12,7 +12,6 @@ import slotledger.model.source.Source;
 import slotledger.model.unit.Capacity;
 import slotledger.model.verdict.Weight;
 import slotledger.rules.RulePage;
-import slotledger.rules.kit.FillFacts;
 import slotledger.rules.kit.Rule;
 import slotledger.rules.spi.Collector;
 import slotledger.rules.spi.MemoryRule;
@@ -42,9 +41,9 @@ public final class BanksFilled extends Rule {
 
     @Override
     public void judge(Situation situation, Collector collector) {
-        List<Bank> banks = situation.board().banks().list();
+        List<Bank> banks = situation.banks();
         if (banks.isEmpty() || situation.filled().isEmpty() || hasOwnLaw(situation)
-                || !FillFacts.matchingRows(situation).isEmpty()) {
+                || !situation.matchingRows().isEmpty()) {
             return;
         }
         boolean objected = false;

@@ -43,7 +43,7 @@ public final class FillTableHolds extends Rule {
         if (fill.table().isEmpty() || count == 0 || FillFacts.hasRedundancySets(situation)) {
             return;
         }
-        if (!FillFacts.matchingRows(situation).isEmpty()) {
+        if (!situation.matchingRows().isEmpty()) {
             report(situation, collector, Weight.PASSES, () ->
                     "The fill table prints the sockets filled for %s.");
         } else if (FillFacts.hasRowsForCount(situation)) {

@@ -1,5 +1,7 @@
 package slotledger.rules.internal.fill;
 
+import java.util.Collections;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import org.osgi.service.component.annotations.Component;
@@ -9,7 +11,6 @@ import slotledger.model.module.Generation;
 import slotledger.model.source.Source;
 import slotledger.model.verdict.Weight;
 import slotledger.rules.RulePage;
-import slotledger.rules.kit.Families;
 import slotledger.rules.kit.Rule;
 import slotledger.rules.spi.Collector;
 import slotledger.rules.spi.MemoryRule;
@@ -22,6 +23,9 @@ import slotledger.rules.spi.Statement;
 @Component(service = MemoryRule.class)
 @RuleId("first-of-channel")
 public final class FirstOfChannelFirst extends Rule {
+
+    private static final Set<Generation> DDR_ON =
+            Collections.unmodifiableSet(EnumSet.range(Generation.DDR, Generation.LPDDR5X));
 
     public FirstOfChannelFirst() {
         super(new RulePage(
@@ -39,7 +43,7 @@ public final class FirstOfChannelFirst extends Rule {
 
     @Override
     public Set<Generation> families() {
-        return Families.DDR_ON;
+        return DDR_ON;
     }
 
     @Override

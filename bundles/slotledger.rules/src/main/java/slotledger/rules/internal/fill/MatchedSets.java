@@ -3,7 +3,6 @@ package slotledger.rules.internal.fill;
 import java.util.List;
 import org.osgi.service.component.annotations.Component;
 import slotledger.model.board.BoardFact;
-import slotledger.model.module.ModuleKind;
 import slotledger.model.source.Source;
 import slotledger.model.verdict.Weight;
 import slotledger.rules.RulePage;
@@ -42,7 +41,7 @@ public final class MatchedSets extends Rule {
             return;
         }
         Weight broken = departure(situation.board().fill().binding());
-        boolean printed = !FillFacts.matchingRows(situation).isEmpty();
+        boolean printed = !situation.matchingRows().isEmpty();
         if (filled.size() % size != 0 && !printed) {
             collector.report(broken, () -> statement(situation,
                     "%s: no whole number of sets of %d.".formatted(FillFacts.modules(filled.size()), size)));
@@ -57,11 +56,8 @@ public final class MatchedSets extends Rule {
 
     private static boolean setsAreAlike(Situation situation, List<String> sequence, int size) {
         for (int i = 0; i + size <= sequence.size(); i += size) {
-            ModuleKind first = kind(situation, sequence.get(i));
-            for (int j = i + 1; j < i + size; j++) {
-                if (!ModuleFacts.areAlike(first, kind(situation, sequence.get(j)))) {
-                    return false;
-                }
+            if (!FillFacts.areAlike(situation, sequence.subList(i, i + size))) {
+                return false;
             }
         }
         return true;
@@ -80,10 +76,6 @@ public final class MatchedSets extends Rule {
             }
         }
         return true;
-    }
-
-    private static ModuleKind kind(Situation situation, String label) {
-        return situation.setup().population().in(label).module().orElseThrow();
     }
 
     private static Statement statement(Situation situation, String sentence) {

@@ -50,7 +50,7 @@ public final class BufferingFits extends ModuleRule {
         String wanted = text(module);
         Optional<Buffering> buffering = ModuleFacts.buffering(module.kind());
         String sentence = buffering.isEmpty()
-                ? "It is not known whether %s is %s, as the board needs.".formatted(lower(module), wanted)
+                ? "It is not known whether %s is %s, as the board needs.".formatted(module.inSentence(), wanted)
                 : "%s is %s; the board works with %s modules.".formatted(module, buffering.get().text(), wanted);
         return Statement.of(sentence).in(module).by(situation.board().sourceOf(BoardFact.BUFFERING))
                 .missing(MissingFact.BUFFERING);
@@ -66,10 +66,5 @@ public final class BufferingFits extends ModuleRule {
     private static String text(Placed module) {
         List<String> words = module.way().bufferings().stream().sorted().map(Buffering::text).toList();
         return String.join(" or ", words);
-    }
-
-    static String lower(Placed module) {
-        String text = module.toString();
-        return Character.toLowerCase(text.charAt(0)) + text.substring(1);
     }
 }

@@ -4,6 +4,7 @@ import org.osgi.service.component.annotations.Component;
 import slotledger.model.board.BoardFact;
 import slotledger.model.module.Generation;
 import slotledger.model.source.Source;
+import slotledger.model.verdict.MissingFact;
 import slotledger.model.verdict.Weight;
 import slotledger.rules.RulePage;
 import slotledger.rules.kit.ModuleFacts;
@@ -44,15 +45,21 @@ public final class OneGeneration extends Rule {
         for (Placed module : situation.described()) {
             if (first == null) {
                 first = module;
-            } else if (module.way().generation() != first.way().generation()
-                    && !ModuleFacts.isPageMode(module.way().generation())) {
+            } else if (module.way().generation() != first.way().generation()) {
                 Generation one = first.way().generation();
                 Generation other = module.way().generation();
-                collector.report(Weight.BLOCKS, () -> Statement.of(
-                                "Sockets for %s and sockets for %s are filled at once; the board runs one of the two."
-                                        .formatted(one.text(), other.text()))
+                boolean older = ModuleFacts.isPageMode(one) || ModuleFacts.isPageMode(other);
+                if (ModuleFacts.isPageMode(one) && ModuleFacts.isPageMode(other)) {
+                    continue;
+                }
+                collector.report(older ? Weight.UNKNOWN : Weight.BLOCKS, () -> Statement.of(
+                                ("Sockets for %s and sockets for %s are filled at once; " + (older
+                                        ? "many boards run only one of the two, and no document says what this one "
+                                                + "does."
+                                        : "the board runs one of the two.")).formatted(one.text(), other.text()))
                         .in(situation.filled())
-                        .by(situation.board().sourceOf(BoardFact.TAKES)));
+                        .by(situation.board().sourceOf(BoardFact.TAKES))
+                        .missing(MissingFact.BOARD_FACT));
                 return;
             }
         }

@@ -55,7 +55,7 @@ public final class VoltageFits extends ModuleRule {
         String supplied = text(module.way().voltages());
         String sentence = weight == Weight.UNKNOWN
                 ? "The slot supplies %s; it is not known whether %s works at less than 1.5 V."
-                        .formatted(supplied, BufferingFits.lower(module))
+                        .formatted(supplied, module.inSentence())
                 : "%s works at %s; the slot supplies %s."
                         .formatted(module, text(ModuleFacts.voltages(module.kind())), supplied);
         return Statement.of(sentence).in(module).by(situation.board().sourceOf(BoardFact.VOLTAGE))

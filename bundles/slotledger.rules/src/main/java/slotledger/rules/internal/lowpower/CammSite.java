@@ -14,7 +14,6 @@ import slotledger.model.source.Source;
 import slotledger.model.verdict.MissingFact;
 import slotledger.model.verdict.Weight;
 import slotledger.rules.RulePage;
-import slotledger.rules.kit.FillFacts;
 import slotledger.rules.kit.Rule;
 import slotledger.rules.kit.Slots;
 import slotledger.rules.spi.Collector;
@@ -78,7 +77,7 @@ public final class CammSite extends Rule {
         } else if (dual > 0 && single > 0) {
             report(collector, Weight.BLOCKS, situation, "A dual-channel module and single-channel ones are filled at "
                     + "once (%s); they need the same place.");
-        } else if (single < stack && FillFacts.matchingRows(situation).isEmpty()) {
+        } else if (single < stack && situation.matchingRows().isEmpty()) {
             int filled = single;
             collector.report(Weight.UNKNOWN, () -> Statement.of(
                             ("%d of %d single-channel modules of the stack are in; no document says whether the "

@@ -11,7 +11,6 @@ import slotledger.model.unit.Rate;
 import slotledger.model.unit.Voltage;
 import slotledger.model.verdict.Arithmetic.BoundBy;
 import slotledger.rules.internal.operation.Bounds.Why;
-import slotledger.rules.kit.FillFacts;
 import slotledger.rules.kit.ModuleFacts;
 import slotledger.rules.kit.Volts;
 import slotledger.rules.spi.Placed;
@@ -45,7 +44,7 @@ final class RateBounds {
                 channel(situation, situation.inChannel(channel), bounds);
             }
         }
-        for (FillRow row : FillFacts.matchingRows(situation)) {
+        for (FillRow row : situation.matchingRows()) {
             if (row.fastest().isPresent()) {
                 bounds.sure(row.fastest().get(),
                         () -> new Why(BoundBy.FILL_TABLE, "The fill table prints it for the slots filled."));

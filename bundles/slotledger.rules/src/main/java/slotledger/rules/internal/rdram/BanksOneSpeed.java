@@ -1,8 +1,11 @@
 package slotledger.rules.internal.rdram;
 
 import java.util.List;
+import java.util.Optional;
 import org.osgi.service.component.annotations.Component;
 import slotledger.model.source.Source;
+import slotledger.model.unit.Rate;
+import slotledger.model.verdict.MissingFact;
 import slotledger.model.verdict.Weight;
 import slotledger.rules.RulePage;
 import slotledger.rules.spi.Collector;
@@ -35,32 +38,39 @@ public final class BanksOneSpeed extends RdramRule {
         }
         List<Placed> modules = situation.described();
         boolean any = false;
+        Placed unrated = null;
         for (int i = 0; i < modules.size(); i++) {
             for (int j = i + 1; j < modules.size(); j++) {
                 Placed one = modules.get(i);
                 Placed other = modules.get(j);
-                if (RimmBanks.same(situation.board(), one, other) || one.kind().rate().isEmpty()
-                        || other.kind().rate().isEmpty()) {
+                if (RimmBanks.same(situation.board(), one, other)) {
                     continue;
                 }
-                if (!one.kind().rate().equals(other.kind().rate())) {
+                any = true;
+                Optional<Rate> first = one.kind().rate();
+                Optional<Rate> second = other.kind().rate();
+                if (first.isPresent() && second.isPresent() && !first.equals(second)) {
                     collector.report(Weight.BLOCKS, () -> Statement.of(
                                     "%s runs at %s, %s at %s: all banks must be of one speed.".formatted(one,
-                                            one.kind().rate().orElseThrow(), lower(other),
-                                            other.kind().rate().orElseThrow()))
+                                            first.get(), other.inSentence(), second.get()))
                             .in(List.of(one.label(), other.label())));
                     return;
                 }
-                any = true;
+                boolean open = first.isEmpty() || second.isEmpty();
+                if (unrated == null && open && !one.kind().equals(other.kind())) {
+                    unrated = first.isEmpty() ? one : other;
+                }
             }
         }
-        if (any) {
+        if (unrated != null) {
+            Placed module = unrated;
+            collector.report(Weight.UNKNOWN, () -> Statement.of(
+                            "The speed of %s is not known, and all banks must be of one.".formatted(
+                                    module.inSentence()))
+                    .in(module)
+                    .missing(MissingFact.RATE));
+        } else if (any) {
             collector.report(Weight.PASSES, () -> Statement.of("All banks hold modules of one speed."));
         }
-    }
-
-    private static String lower(Placed module) {
-        String text = module.toString();
-        return Character.toLowerCase(text.charAt(0)) + text.substring(1);
     }
 }

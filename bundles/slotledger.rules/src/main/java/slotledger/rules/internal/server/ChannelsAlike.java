@@ -34,7 +34,7 @@ public final class ChannelsAlike extends Rule {
 
     @Override
     public void judge(Situation situation, Collector collector) {
-        if (situation.board().form() != BoardForm.SERVER) {
+        if (situation.board().form() != BoardForm.SERVER || situation.hasUnread()) {
             return;
         }
         long[] sums = new long[situation.board().channels().size()];
@@ -45,7 +45,8 @@ public final class ChannelsAlike extends Rule {
         }
         for (int i = 0; i < sums.length; i++) {
             for (int j = 0; j < i; j++) {
-                if (sums[i] > 0 && sums[i] == sums[j] && counts[i] != counts[j]) {
+                if (sums[i] > 0 && sums[i] == sums[j] && counts[i] != counts[j]
+                        && processor(situation, i) == processor(situation, j)) {
                     String one = situation.board().channels().get(j).name();
                     String other = situation.board().channels().get(i).name();
                     int first = counts[j];
@@ -57,5 +58,9 @@ public final class ChannelsAlike extends Rule {
                 }
             }
         }
+    }
+
+    private static int processor(Situation situation, int channel) {
+        return situation.board().channels().get(channel).processor();
     }
 }

@@ -1,6 +1,5 @@
 package slotledger.rules.internal.server;
 
-import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
@@ -11,6 +10,7 @@ import slotledger.model.source.Source;
 import slotledger.model.verdict.MissingFact;
 import slotledger.model.verdict.Weight;
 import slotledger.rules.RulePage;
+import slotledger.rules.internal.chips.ChannelRanks;
 import slotledger.rules.kit.ModuleFacts;
 import slotledger.rules.kit.Rule;
 import slotledger.rules.kit.Slots;
@@ -50,80 +50,67 @@ public final class LogicalRanksFit extends Rule {
     @Override
     public void judge(Situation situation, Collector collector) {
         List<Placed> modules = situation.described();
-        for (int i = 0; i < modules.size(); i++) {
-            Placed first = modules.get(i);
-            if (first.way().channelRanks().isEmpty() || !isFirstOfChannel(modules, i)) {
+        for (int channel = 0; channel < situation.board().channels().size(); channel++) {
+            int driven = ChannelRanks.driven(situation, channel);
+            if (driven == ChannelRanks.UNSAID) {
                 continue;
             }
-            int drives = first.way().channelRanks().getAsInt();
             int packages = 0;
             int least = 0;
             int most = 0;
-            for (int j = i; j < modules.size(); j++) {
-                Placed module = modules.get(j);
-                if (module.channel() == first.channel()) {
+            for (int i = 0; i < modules.size(); i++) {
+                Placed module = modules.get(i);
+                if (module.channel() == channel) {
                     int ranks = ModuleFacts.ranks(module.kind()).orElse(1);
                     packages += ranks;
-                    least += Stacks.leastLogicalRanks(module.kind());
+                    least += ChannelRanks.mayBeHidden(module) ? 1 : Stacks.leastLogicalRanks(module.kind());
                     most += ranks * Stacks.most(module.kind());
                 }
             }
-            report(situation, collector, first, drives, packages, least, most);
+            report(situation, collector, channel, driven, packages, least, most);
         }
     }
 
     private static void report(
-            Situation situation, Collector collector, Placed first, int drives, int packages, int least, int most) {
-        if (packages > drives || most == packages) {
+            Situation situation, Collector collector, int channel, int driven, int packages, int least, int most) {
+        if (packages > driven || most == packages) {
             return;
         }
-        if (least > drives) {
-            collector.report(Weight.BLOCKS, () -> statement(situation, first,
-                    "The modules of channel %s have %d logical ranks (%s); the channel drives %d."
-                            .formatted(first.slot().channel(), least, text(situation, first), drives)));
-        } else if (most > drives) {
-            collector.report(Weight.UNKNOWN, () -> statement(situation, first,
+        if (least > driven) {
+            collector.report(Weight.BLOCKS, () -> counted(situation, channel, least, driven));
+        } else if (most > driven) {
+            collector.report(Weight.UNKNOWN, () -> statement(situation, channel,
                     ("The modules of channel %s have %d to %d logical ranks, as it is not known how many dies are "
-                            + "stacked; the channel drives %d.")
-                            .formatted(first.slot().channel(), least, most, drives))
+                            + "stacked or hidden; the channel drives %d.")
+                            .formatted(name(situation, channel), least, most, driven))
                     .missing(MissingFact.STACK));
         } else {
-            collector.report(Weight.PASSES, () -> statement(situation, first,
-                    "The modules of channel %s have %d logical ranks (%s); the channel drives %d."
-                            .formatted(first.slot().channel(), most, text(situation, first), drives)));
+            collector.report(Weight.PASSES, () -> counted(situation, channel, most, driven));
         }
     }
 
-    private static String text(Situation situation, Placed first) {
-        return Slots.by(ofChannel(situation, first), module -> {
-            int ranks = ModuleFacts.ranks(module.kind()).orElse(1);
+    private static Statement counted(Situation situation, int channel, int ranks, int driven) {
+        String each = Slots.by(ofChannel(situation, channel), module -> {
+            int own = ModuleFacts.ranks(module.kind()).orElse(1);
             int dies = Stacks.least(module.kind());
-            return dies == 1 ? Integer.toString(ranks) : "%d x %d = %d".formatted(ranks, dies, ranks * dies);
+            return dies == 1 ? Integer.toString(own) : "%d x %d = %d".formatted(own, dies, own * dies);
         });
+        return statement(situation, channel,
+                "The modules of channel %s have %d logical ranks (%s); the channel drives %d."
+                        .formatted(name(situation, channel), ranks, each, driven));
     }
 
-    private static Statement statement(Situation situation, Placed first, String sentence) {
+    private static String name(Situation situation, int channel) {
+        return situation.board().channels().get(channel).name();
+    }
+
+    private static Statement statement(Situation situation, int channel, String sentence) {
         return Statement.of(sentence)
-                .in(Slots.labels(ofChannel(situation, first)))
+                .in(Slots.labels(ofChannel(situation, channel)))
                 .by(situation.board().sourceOf(BoardFact.RANKS));
     }
 
-    private static List<Placed> ofChannel(Situation situation, Placed first) {
-        List<Placed> found = new ArrayList<>();
-        for (Placed module : situation.described()) {
-            if (module.channel() == first.channel()) {
-                found.add(module);
-            }
-        }
-        return found;
-    }
-
-    private static boolean isFirstOfChannel(List<Placed> modules, int index) {
-        for (int i = 0; i < index; i++) {
-            if (modules.get(i).channel() == modules.get(index).channel()) {
-                return false;
-            }
-        }
-        return true;
+    private static List<Placed> ofChannel(Situation situation, int channel) {
+        return situation.described().stream().filter(module -> module.channel() == channel).toList();
     }
 }

@@ -71,7 +71,7 @@ public final class StackHeightFits extends ModuleRule {
                         ? "%s has %s%d dies stacked in a chip; %s.".formatted(module,
                                 module.kind().stack().isPresent() ? "" : "at least ", least, board)
                         : "It is not known whether the chips of %s are stacked; %s."
-                                .formatted("the" + module.toString().substring(3), board))
+                                .formatted(module.inSentence(), board))
                 .in(module)
                 .by(situation.board().sourceOf(BoardFact.STACK));
         return weight == Weight.UNKNOWN ? statement.missing(MissingFact.STACK) : statement;

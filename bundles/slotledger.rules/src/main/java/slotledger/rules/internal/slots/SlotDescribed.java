@@ -41,15 +41,11 @@ public final class SlotDescribed extends Rule {
             boolean elsewhere = situation.anyWayDescribes(module.slot());
             collector.report(elsewhere ? Weight.BLOCKS : Weight.UNKNOWN, () -> Statement.of(elsewhere
                             ? "%s is in a slot that stays empty in this way of filling.".formatted(module)
-                            : "No document says what the slot takes in which %s is.".formatted(lower(module)))
+                            : "No document says what slot %s takes, and it holds %s.".formatted(module.label(),
+                                    module.kind().capacity()))
                     .in(module)
                     .by(situation.board().sourceOf(BoardFact.TAKES))
                     .missing(MissingFact.BOARD_FACT));
         }
-    }
-
-    private static String lower(Placed module) {
-        return "the " + module.toString().substring("The ".length()).replace(" in slot " + module.label(), "")
-                + " of slot " + module.label();
     }
 }

@@ -45,4 +45,26 @@ class ChannelRanksFitTest {
         assertEquals(Weight.UNKNOWN, Judged.by(RULE, BOARD, "A1 A5 A9: 8GB DDR3 DIMM registered"));
         assertEquals(Weight.PASSES, Judged.by(RULE, BOARD, "A1 A5: 8GB DDR3 DIMM registered"));
     }
+
+    @Test
+    void theLimitHoldsWhicheverSocketOfTheChannelItIsSaidOf() {
+        Board board = BoardText.board("two lines", """
+                channel A 1 A1 A5
+                takes DDR3 DIMM registered only=A1
+                takes DDR3 DIMM registered channelRanks=2 only=A5
+                """);
+        assertEquals(Weight.BLOCKS, Judged.by(RULE, board, "A1 A5: 8GB DDR3 DIMM registered 2Rx4"));
+    }
+
+    @Test
+    void theBufferOfALoadReducedModuleHidesRanks() {
+        Board both = BoardText.board("M620", "channel A 1 A1 A5 A9\n"
+                + "takes DDR3 DIMM registered load-reduced channelRanks=8");
+        Board alone = BoardText.board("x3650", "channel A 1 A1 A5 A9\ntakes DDR3 DIMM load-reduced channelRanks=8");
+        String three = "A1 A5 A9: 32GB DDR3 DIMM load-reduced 4Rx4";
+        assertEquals(Weight.UNKNOWN, Judged.by(RULE, both, three));
+        assertEquals("The modules of channel A have 12 ranks together; the channel drives 8, and no document says "
+                + "how many a load-reduced module shows it.", Judged.sentence(RULE, both, three));
+        assertEquals(Weight.BLOCKS, Judged.by(RULE, alone, three));
+    }
 }

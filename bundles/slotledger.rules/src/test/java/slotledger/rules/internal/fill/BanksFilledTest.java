@@ -2,11 +2,15 @@ package slotledger.rules.internal.fill;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import slotledger.model.board.Board;
+import slotledger.model.board.Redundancy;
 import slotledger.model.verdict.Weight;
+import slotledger.rules.Setup;
 import slotledger.rules.fixture.BoardText;
 import slotledger.rules.fixture.Judged;
+import slotledger.rules.fixture.ModuleText;
 import slotledger.rules.spi.MemoryRule;
 
 /** Outside check: PowerEdge SC1425 manual p.49, banks of two sockets; one module alone goes into DIMM1_A. */
@@ -58,5 +62,21 @@ class BanksFilledTest {
     void familiesWithLawsOfTheirOwnAreLeftToThem() {
         Board simms = BoardText.board("none", "channel A 1 S1 S2\ntakes EDO SIMM_72\nbank 0 S1 S2");
         assertEquals(0, Judged.verdict(RULE, Judged.setup(simms, "S1: 16MB EDO SIMM_72")).reasons().size());
+    }
+
+    @Test
+    void theBanksOfAnAbsentProcessorDoNotComeFirst() {
+        Board board = BoardText.board("two processors", """
+                channel A 1 P1A P1B
+                channel B 2 P2A P2B
+                takes DDR2 DIMM registered
+                bank 0 P2A P2B
+                bank 1 P1A P1B
+                fill required
+                """);
+        Setup one = new Setup(board, 1, Optional.empty(), Optional.empty(), Redundancy.NONE,
+                ModuleText.population(board, "P1A P1B" + GIB));
+        assertEquals(Weight.PASSES, Judged.verdict(RULE, one).weight());
+        assertEquals(Weight.BLOCKS, Judged.by(RULE, board, "P1A P1B" + GIB));
     }
 }

@@ -2,6 +2,7 @@ package slotledger.rules.internal.fill;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import slotledger.model.board.Board;
 import slotledger.model.verdict.Weight;
@@ -64,5 +65,16 @@ class MatchedSetsTest {
                 """);
         assertEquals(Weight.PASSES, Judged.by(RULE, board, "1 2: 4GB DDR3 DIMM; 3 4: 8GB DDR3 DIMM"));
         assertEquals(Weight.LOWERS, Judged.by(RULE, board, "1: 4GB DDR3 DIMM; 3: 8GB DDR3 DIMM"));
+    }
+
+    /** A module of which little is known may be like each of two that are not like each other. */
+    @Test
+    void theOrderWithinASetIsIrrelevant() {
+        Board board = BoardText.board(SOURCE, "channel A 1 1 2 3\ntakes DDR3 DIMM\norder 1 2 3\nfill required sets=3");
+        List<String> kinds = List.of("4GB DDR3 DIMM", "4GB DDR3 DIMM 1Rx8", "4GB DDR3 DIMM 2Rx8");
+        for (int first = 0; first < 3; first++) {
+            assertEquals(Weight.BLOCKS, Judged.by(RULE, board, "1: " + kinds.get(first) + "; 2: "
+                    + kinds.get((first + 1) % 3) + "; 3: " + kinds.get((first + 2) % 3)));
+        }
     }
 }

@@ -2,6 +2,7 @@ package slotledger.rules.internal.kind;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import slotledger.model.board.Board;
 import slotledger.model.verdict.Weight;
@@ -30,5 +31,18 @@ class OneGenerationTest {
     @Test
     void bothAtOnceBlock() {
         assertEquals(Weight.BLOCKS, Judged.by(RULE, BOARD, "DDR2_1: 2GB DDR2 DIMM; DDR3_1: 2GB DDR3 DIMM"));
+    }
+
+    /** Boards of 1997 with SIMM and DIMM sockets differ in this (common practice, no source). */
+    @Test
+    void simmsBesideDimmsAreUnknownWhicheverSocketComesFirst() {
+        for (String channel : List.of("channel A 1 SIMM DIMM", "channel A 1 DIMM SIMM")) {
+            Board board = BoardText.board("practice", channel
+                    + "\ntakes EDO SIMM_72 only=SIMM\ntakes SDR DIMM only=DIMM");
+            assertEquals(Weight.UNKNOWN, Judged.by(RULE, board, "SIMM: 16MB EDO SIMM_72; DIMM: 64MB SDR DIMM"));
+        }
+        Board pageMode = BoardText.board("practice", "channel A 1 S1 S2\ntakes EDO SIMM_72 only=S1\n"
+                + "takes FPM SIMM_72 only=S2");
+        assertEquals(Weight.PASSES, Judged.by(RULE, pageMode, "S1: 16MB EDO SIMM_72; S2: 16MB FPM SIMM_72"));
     }
 }

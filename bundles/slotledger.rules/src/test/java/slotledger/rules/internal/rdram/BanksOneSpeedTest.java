@@ -37,4 +37,13 @@ class BanksOneSpeedTest {
         assertEquals(0, Judged.verdict(RULE, Judged.setup(D850.GB, "RIMM1: 128MB RDRAM-800; RIMM2: 128MB RDRAM-600"))
                 .reasons().size());
     }
+
+    @Test
+    void anUnknownSpeedIsUnknownUnlessAllIsAlike() {
+        String other = "RIMM1 RIMM2: 128MB RDRAM-800; RIMM3 RIMM4: 256MB RDRAM";
+        assertEquals(Weight.UNKNOWN, Judged.by(RULE, D850.GB, other));
+        assertEquals("The speed of the 256 MB module in slot RIMM3 is not known, and all banks must be of one.",
+                Judged.sentence(RULE, D850.GB, other));
+        assertEquals(Weight.PASSES, Judged.by(RULE, D850.GB, "RIMM1 RIMM2 RIMM3 RIMM4: 128MB RDRAM"));
+    }
 }

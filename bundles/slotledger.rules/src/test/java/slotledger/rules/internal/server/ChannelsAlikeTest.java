@@ -40,4 +40,15 @@ class ChannelsAlikeTest {
                 """);
         assertEquals(Weight.PASSES, Judged.by(RULE, board, "A1: 16GB DDR4 DIMM; B1 B2: 8GB DDR4 DIMM"));
     }
+
+    @Test
+    void channelsOfDifferentProcessorsAreAnotherRule() {
+        Board board = BoardText.board(SOURCE, """
+                form server
+                channel 0 1 A1
+                channel 1 2 B1 B2
+                takes DDR4 DIMM registered
+                """);
+        assertEquals(Weight.PASSES, Judged.by(RULE, board, "A1: 16GB DDR4 DIMM; B1 B2: 8GB DDR4 DIMM"));
+    }
 }
