@@ -24,9 +24,9 @@ import slotledger.model.verdict.Verdict;
                 + "into it.",
         footerHeading = "%nExamples:%n",
         footer = {
-            "  slotledger explain my-school --machine LAB-014",
-            "  slotledger explain my-school --machine LAB-014 --module \"8GB 1Rx8 PC4-2666V-S\"",
-            "  slotledger explain my-school --machine LAB-014 --module NORD-D4S8"
+            "  slotledger explain demo-fleet --machine H-1001",
+            "  slotledger explain demo-fleet --machine H-1001 --module \"8GB 1Rx8 PC4-2666V-U\"",
+            "  slotledger explain demo-fleet --machine H-1001 --module QF-D4U8"
         })
 final class ExplainCommand extends DeskCommand {
 

@@ -23,9 +23,9 @@ import slotledger.model.task.Progress;
                 + "then, and why.",
         footerHeading = "%nExamples:%n",
         footer = {
-            "  slotledger matrix my-school --board kestrin-kb515",
-            "  slotledger matrix my-school --board kestrin-kb515 --out kb515.xlsx",
-            "  slotledger matrix my-school --board kestrin-kb515 --module \"8GB 1Rx8 PC4-2666V-U\" --json"
+            "  slotledger matrix demo-fleet --board kestrin-kb515",
+            "  slotledger matrix demo-fleet --board kestrin-kb515 --out kb515.xlsx",
+            "  slotledger matrix demo-fleet --board kestrin-kb515 --module \"8GB 1Rx8 PC4-2666V-U\" --json"
         })
 final class MatrixCommand extends DeskCommand {
 

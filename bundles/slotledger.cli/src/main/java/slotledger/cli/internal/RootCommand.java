@@ -34,6 +34,7 @@ import picocli.CommandLine.Spec;
             "  slotledger template --out my-school",
             "  slotledger check my-school",
             "  slotledger plan my-school --out my-school-plan",
+            "  slotledger explain demo-fleet --machine H-1001 --module \"8GB 1Rx8 PC4-2666V-U\"",
             "  slotledger prove my-school --plan my-school-plan/plan.json --after inventory-after.xlsx"
         })
 final class RootCommand implements Runnable {
