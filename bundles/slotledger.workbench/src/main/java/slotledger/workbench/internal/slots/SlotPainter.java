@@ -94,7 +94,7 @@ final class SlotPainter {
             case NEW -> mix(background, new RGB(0, 150, 60));
             case MOVED -> mix(background, new RGB(0, 90, 200));
             case REMOVED -> mix(background, new RGB(200, 40, 20));
-            case KEPT, FIXED, EMPTY, UNREAD, DEAD, PRESENT -> new Color(background);
+            case KEPT, FIXED, EMPTY, UNREAD, DEAD, PRESENT, FILLER -> new Color(background);
         };
     }
 
