@@ -60,6 +60,8 @@ final class Firmware {
     private static String oneByOne(Board board) {
         boolean byBank = !board.banks().isEmpty() || board.fill().setSize() > 1;
         String what = byBank ? "try one bank or set at a time" : "try one at a time";
-        return board.fill().blank().map(filler -> what + " with " + Words.one(filler.text()) + " in every other slot").orElse(what);
+        return board.fill().blank()
+                .map(filler -> what + " with " + Words.one(filler.text()) + " in every other slot")
+                .orElse(what);
     }
 }
