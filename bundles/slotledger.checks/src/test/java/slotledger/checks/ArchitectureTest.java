@@ -49,7 +49,7 @@ class ArchitectureTest {
                 "slotledger.workbench.."),
         POI(new String[] {"org.apache.poi.."}, UsesPoi.class,
                 "slotledger.intake.internal..", "slotledger.export.internal.."),
-        SOLVER(new String[] {"com.google.ortools.."}, UsesSolver.class, "slotledger.planner.internal.."),
+        SOLVER(new String[] {"com.google.ortools.."}, UsesSolver.class, "slotledger.ortools.internal.."),
         DATABASE(new String[] {"java.sql..", "javax.sql.."}, UsesDatabase.class, "slotledger.store.internal..");
 
         private final ArchRule rule;

@@ -21,20 +21,22 @@ final class MayUse {
             Set.of("org.apache.poi", "org.apache.xmlbeans", "org.openxmlformats.schemas");
     private static final Set<String> NONE = Set.of();
 
-    static final Map<String, Line> TABLE = Map.of(
-            "model", new Line(NONE, NONE),
-            "rules", new Line(Set.of("model"), NONE),
-            "simm", new Line(Set.of("model", "rules"), NONE),
-            "catalog", new Line(Set.of("model"), Set.of("org.snakeyaml.engine")),
-            "intake", new Line(Set.of("model"), with(POI, "org.apache.commons", "com.fasterxml.aalto",
-                    "org.codehaus.stax2", "org.snakeyaml.engine")),
-            "planner", new Line(Set.of("model", "rules", "lib.solver"), Set.of("com.google.ortools")),
-            "export", new Line(Set.of("model"), with(POI, "com.lowagie.text", "org.librepdf.openpdf",
-                    "com.google.zxing", "com.fasterxml.jackson")),
-            "app", new Line(Set.of("model", "rules", "catalog", "intake", "planner", "export"), NONE),
-            "cli", new Line(Set.of("model", "app"), Set.of("picocli", "org.eclipse.equinox.app",
-                    "com.fasterxml.jackson")),
-            "workbench", new Line(Set.of("model", "app"), Set.of("org.eclipse", "jakarta")));
+    static final Map<String, Line> TABLE = Map.ofEntries(
+            Map.entry("model", new Line(NONE, NONE)),
+            Map.entry("rules", new Line(Set.of("model"), NONE)),
+            Map.entry("simm", new Line(Set.of("model", "rules"), NONE)),
+            Map.entry("catalog", new Line(Set.of("model"), Set.of("org.snakeyaml.engine"))),
+            Map.entry("intake", new Line(Set.of("model"), with(POI, "org.apache.commons", "com.fasterxml.aalto",
+                    "org.codehaus.stax2", "org.snakeyaml.engine"))),
+            Map.entry("solver", new Line(Set.of("model"), NONE)),
+            Map.entry("ortools", new Line(Set.of("model", "solver", "lib.solver"), Set.of("com.google.ortools"))),
+            Map.entry("planner", new Line(Set.of("model", "rules", "solver"), NONE)),
+            Map.entry("export", new Line(Set.of("model"), with(POI, "com.lowagie.text", "org.librepdf.openpdf",
+                    "com.google.zxing", "com.fasterxml.jackson"))),
+            Map.entry("app", new Line(Set.of("model", "rules", "catalog", "intake", "planner", "export"), NONE)),
+            Map.entry("cli", new Line(Set.of("model", "app"), Set.of("picocli", "org.eclipse.equinox.app",
+                    "com.fasterxml.jackson"))),
+            Map.entry("workbench", new Line(Set.of("model", "app"), Set.of("org.eclipse", "jakarta"))));
 
     /** What comes with Java and with the framework, and may be used anywhere. */
     private static final Set<String> ANYWHERE =

@@ -2,7 +2,10 @@ package slotledger.planner;
 
 import java.time.LocalDate;
 import java.util.Objects;
+import java.util.Optional;
 import slotledger.model.machine.Fleet;
+import slotledger.model.plan.Plan;
+import slotledger.model.trade.Choices;
 import slotledger.model.trade.Market;
 import slotledger.model.trade.Policy;
 import slotledger.model.trade.Shelf;
@@ -10,14 +13,29 @@ import slotledger.model.trade.Shelf;
 /**
  * Everything a plan is made from.
  *
- * @param title  name of the project
- * @param fleet  machines and boards
- * @param market what can be bought
- * @param shelf  what is owned
- * @param policy what is wanted and allowed
- * @param date   offers must hold on this day
+ * @param title   name of the project
+ * @param fleet   machines and boards
+ * @param market  what can be bought
+ * @param shelf   what is owned
+ * @param policy  what is wanted and allowed
+ * @param date    offers must hold on this day
+ * @param choices what people decided beforehand
+ * @param before  an earlier plan to begin with, where there is one; it need not fit any more
  */
-public record PlanRequest(String title, Fleet fleet, Market market, Shelf shelf, Policy policy, LocalDate date) {
+public record PlanRequest(
+        String title,
+        Fleet fleet,
+        Market market,
+        Shelf shelf,
+        Policy policy,
+        LocalDate date,
+        Choices choices,
+        Optional<Plan> before) {
+
+    /** Nobody decided anything, and there is no earlier plan. */
+    public PlanRequest(String title, Fleet fleet, Market market, Shelf shelf, Policy policy, LocalDate date) {
+        this(title, fleet, market, shelf, policy, date, Choices.NONE, Optional.empty());
+    }
 
     public PlanRequest {
         Objects.requireNonNull(title, "title");
@@ -26,5 +44,7 @@ public record PlanRequest(String title, Fleet fleet, Market market, Shelf shelf,
         Objects.requireNonNull(shelf, "shelf");
         Objects.requireNonNull(policy, "policy");
         Objects.requireNonNull(date, "date");
+        Objects.requireNonNull(choices, "choices");
+        Objects.requireNonNull(before, "before");
     }
 }

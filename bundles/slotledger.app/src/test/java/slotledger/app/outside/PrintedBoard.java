@@ -48,9 +48,10 @@ import slotledger.model.verdict.Operation;
 import slotledger.model.verdict.Reason;
 import slotledger.model.verdict.Verdict;
 import slotledger.model.verdict.Weight;
+import slotledger.ortools.internal.ScipSolver;
 import slotledger.planner.PlanRequest;
 import slotledger.planner.PlannerException;
-import slotledger.planner.internal.DefaultFleetPlanner;
+import slotledger.planner.internal.Planning;
 import slotledger.rules.MemoryRules;
 import slotledger.rules.Setup;
 import slotledger.rules.Tryouts;
@@ -176,7 +177,7 @@ final class PrintedBoard {
         PlanRequest request = new PlanRequest("printed", new Fleet(List.of(machine), Map.of(board.id(), board)),
                 Market.NONE, new Shelf(Map.of(kind, count)), policy, LocalDate.of(2026, 11, 25));
         try {
-            Plan plan = new DefaultFleetPlanner(RULES).plan(request, Progress.NONE);
+            Plan plan = new Planning(RULES, new ScipSolver()).plan(request, Progress.NONE);
             return filled(plan.machines().get(0).after());
         } catch (PlannerException e) {
             throw new IllegalStateException(e);

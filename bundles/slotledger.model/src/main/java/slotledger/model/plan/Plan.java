@@ -7,6 +7,7 @@ import java.util.Objects;
 import java.util.Optional;
 import slotledger.model.finding.Finding;
 import slotledger.model.machine.AssetTag;
+import slotledger.model.trade.Choices;
 import slotledger.model.trade.Policy;
 
 /**
@@ -22,6 +23,8 @@ import slotledger.model.trade.Policy;
  * @param spending   what it costs
  * @param optimality how far from the best plan it can be
  * @param remarks    what a reader must know
+ * @param choices    what people decided beforehand
+ * @param insights   what the plan is worth and what binds it
  */
 public record Plan(
         String title,
@@ -32,7 +35,9 @@ public record Plan(
         List<Leftover> leftovers,
         Spending spending,
         Optimality optimality,
-        List<Finding> remarks) {
+        List<Finding> remarks,
+        Choices choices,
+        Insights insights) {
 
     public Plan {
         Objects.requireNonNull(title, "title");
@@ -44,6 +49,28 @@ public record Plan(
         Objects.requireNonNull(spending, "spending");
         Objects.requireNonNull(optimality, "optimality");
         remarks = List.copyOf(remarks);
+        Objects.requireNonNull(choices, "choices");
+        Objects.requireNonNull(insights, "insights");
+    }
+
+    /** A plan for which people decided nothing beforehand, without insights. */
+    public Plan(
+            String title,
+            LocalDate date,
+            Policy policy,
+            List<MachinePlan> machines,
+            List<Purchase> purchases,
+            List<Leftover> leftovers,
+            Spending spending,
+            Optimality optimality,
+            List<Finding> remarks) {
+        this(title, date, policy, machines, purchases, leftovers, spending, optimality, remarks, Choices.NONE,
+                Insights.NONE);
+    }
+
+    public Plan withInsights(Insights found) {
+        return new Plan(title, date, policy, machines, purchases, leftovers, spending, optimality, remarks, choices,
+                found);
     }
 
     public Optional<MachinePlan> find(AssetTag tag) {

@@ -1,5 +1,8 @@
 package slotledger.planner.internal;
 
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
@@ -8,22 +11,33 @@ import slotledger.model.task.Progress;
 import slotledger.planner.FleetPlanner;
 import slotledger.planner.PlanRequest;
 import slotledger.planner.PlannerException;
-import slotledger.planner.internal.milp.ScipSolver;
 import slotledger.rules.MemoryRules;
+import slotledger.solver.MilpSolver;
 
-/** Plans with the active rules. */
+/** Plans with the active rules and the best of the solvers that run here. */
 @Component
 public final class DefaultFleetPlanner implements FleetPlanner {
 
-    private final Planning planning;
+    private final MemoryRules rules;
+    private final List<MilpSolver> solvers;
 
     @Activate
-    public DefaultFleetPlanner(@Reference MemoryRules rules) {
-        planning = new Planning(rules, new ScipSolver());
+    public DefaultFleetPlanner(
+            @Reference MemoryRules rules,
+            @Reference(service = MilpSolver.class) List<Map.Entry<Map<String, Object>, MilpSolver>> solvers) {
+        this.rules = rules;
+        this.solvers = solvers.stream()
+                .sorted(Comparator.comparingInt(solver -> -ranking(solver.getKey())))
+                .map(Map.Entry::getValue)
+                .toList();
+    }
+
+    private static int ranking(Map<String, Object> properties) {
+        return properties.get("service.ranking") instanceof Integer ranking ? ranking : 0;
     }
 
     @Override
     public Plan plan(PlanRequest request, Progress progress) throws PlannerException {
-        return planning.plan(request, progress);
+        return new Planning(rules, Solvers.firstUsable(solvers)).plan(request, progress);
     }
 }

@@ -17,13 +17,14 @@ import slotledger.planner.internal.choice.Options;
 import slotledger.planner.internal.choice.Stock;
 import slotledger.planner.internal.choice.UsableOffers;
 import slotledger.planner.internal.milp.Lexicographic;
-import slotledger.planner.internal.milp.MilpSolver;
 import slotledger.planner.internal.model.Choice;
 import slotledger.planner.internal.model.PlanModel;
 import slotledger.planner.internal.work.Expansion;
 import slotledger.planner.internal.work.PlanWriter;
 import slotledger.planner.internal.work.Purchases;
 import slotledger.rules.MemoryRules;
+import slotledger.solver.MilpSolver;
+import slotledger.solver.SolverException;
 
 /** Strings the steps of planning together: classes, populations, programme, single machines, plan, audit. */
 public final class Planning {
@@ -46,9 +47,7 @@ public final class Planning {
         List<Options> options = fleet.list(progress);
 
         PlanModel model = new PlanModel(request, stock, options);
-        Lexicographic.Answer answer = new Lexicographic(solver)
-                .minimise(model.programme(), model.goals(), Optional.of(model.nothingDone()), progress)
-                .orElseThrow(() -> new IllegalStateException("The programme must allow to do nothing."));
+        Lexicographic.Answer answer = solve(model, progress);
         Choice choice = model.choice(answer.values());
 
         progress.step("naming every module's way", 0);
@@ -65,5 +64,15 @@ public final class Planning {
         new PlanAudit(request, rules).check(plan);
         progress.step("plan checked", 1);
         return plan;
+    }
+
+    private Lexicographic.Answer solve(PlanModel model, Progress progress) throws PlannerException {
+        try {
+            return new Lexicographic(solver)
+                    .minimise(model.programme(), model.goals(), Optional.of(model.nothingDone()), progress)
+                    .orElseThrow(() -> new IllegalStateException("The programme must allow to do nothing."));
+        } catch (SolverException e) {
+            throw new PlannerException(e.getMessage(), e);
+        }
     }
 }

@@ -19,8 +19,8 @@ import slotledger.model.plan.Outcome;
 import slotledger.model.plan.Plan;
 import slotledger.model.plan.Station;
 import slotledger.model.task.Progress;
+import slotledger.ortools.internal.ScipSolver;
 import slotledger.planner.PlannerException;
-import slotledger.planner.internal.milp.ScipSolver;
 import slotledger.rules.fixture.BoardText;
 import slotledger.rules.fixture.ModuleText;
 

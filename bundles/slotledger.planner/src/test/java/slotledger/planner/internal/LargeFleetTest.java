@@ -10,8 +10,8 @@ import slotledger.model.plan.Obstacle;
 import slotledger.model.plan.Outcome;
 import slotledger.model.plan.Plan;
 import slotledger.model.task.Progress;
+import slotledger.ortools.internal.ScipSolver;
 import slotledger.planner.PlannerException;
-import slotledger.planner.internal.milp.ScipSolver;
 import slotledger.rules.standard.StandardRules;
 
 class LargeFleetTest {

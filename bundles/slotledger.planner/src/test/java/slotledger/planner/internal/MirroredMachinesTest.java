@@ -15,6 +15,7 @@ import slotledger.model.board.RedundancyTerms.Share;
 import slotledger.model.machine.Machine;
 import slotledger.model.plan.Plan;
 import slotledger.model.task.Progress;
+import slotledger.ortools.internal.ScipSolver;
 import slotledger.planner.PlannerException;
 import slotledger.rules.standard.StandardRules;
 
@@ -41,7 +42,7 @@ class MirroredMachinesTest {
     }
 
     private Plan plan() throws PlannerException {
-        return new DefaultFleetPlanner(StandardRules.create()).plan(fixtures.request(), Progress.NONE);
+        return new Planning(StandardRules.create(), new ScipSolver()).plan(fixtures.request(), Progress.NONE);
     }
 
     @Test

@@ -34,8 +34,8 @@ import slotledger.model.trade.Policy;
 import slotledger.model.trade.Target;
 import slotledger.model.unit.Capacity;
 import slotledger.model.unit.Rate;
+import slotledger.ortools.internal.ScipSolver;
 import slotledger.planner.PlannerException;
-import slotledger.planner.internal.milp.ScipSolver;
 import slotledger.rules.MemoryRules;
 import slotledger.rules.standard.StandardRules;
 

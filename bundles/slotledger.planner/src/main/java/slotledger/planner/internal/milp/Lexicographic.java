@@ -5,7 +5,11 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import slotledger.model.task.Progress;
-import slotledger.planner.PlannerException;
+import slotledger.solver.IntegerProgramme;
+import slotledger.solver.Linear;
+import slotledger.solver.MilpSolution;
+import slotledger.solver.MilpSolver;
+import slotledger.solver.SolverException;
 
 /** Solves for several goals, each among the best for those before it. */
 public final class Lexicographic {
@@ -51,7 +55,7 @@ public final class Lexicographic {
     /** Solves; adds a row for each goal to the programme, so that it can't be used for anything else. */
     public Optional<Answer> minimise(
             IntegerProgramme programme, List<Goal> goals, Optional<long[]> start, Progress progress)
-            throws PlannerException {
+            throws SolverException {
         Optional<long[]> best = start;
         List<MilpSolution> steps = new ArrayList<>();
         for (Goal goal : goals) {

@@ -8,8 +8,8 @@ import java.util.SortedMap;
 import slotledger.model.module.Piece;
 import slotledger.model.trade.Offer;
 import slotledger.model.unit.Money;
-import slotledger.planner.internal.milp.IntegerProgramme;
-import slotledger.planner.internal.milp.Linear;
+import slotledger.solver.IntegerProgramme;
+import slotledger.solver.Linear;
 
 /**
  * Which bought modules go into machines of which cost centre. A centre pays its modules by their share of the pack;

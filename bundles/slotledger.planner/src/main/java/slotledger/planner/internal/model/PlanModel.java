@@ -11,9 +11,9 @@ import slotledger.planner.PlanRequest;
 import slotledger.planner.internal.choice.Candidate;
 import slotledger.planner.internal.choice.Options;
 import slotledger.planner.internal.choice.Stock;
-import slotledger.planner.internal.milp.IntegerProgramme;
 import slotledger.planner.internal.milp.Lexicographic.Goal;
-import slotledger.planner.internal.milp.Linear;
+import slotledger.solver.IntegerProgramme;
+import slotledger.solver.Linear;
 
 /**
  * The whole fleet as one integer programme: how many machines of each class get which population, how many packs are

@@ -10,8 +10,8 @@ import slotledger.model.trade.Offer;
 import slotledger.model.trade.PriceStep;
 import slotledger.model.trade.Supplier;
 import slotledger.model.unit.Money;
-import slotledger.planner.internal.milp.IntegerProgramme;
-import slotledger.planner.internal.milp.Linear;
+import slotledger.solver.IntegerProgramme;
+import slotledger.solver.Linear;
 
 /**
  * The part of the programme that buys: packs of each offer at each price step, and what suppliers charge.

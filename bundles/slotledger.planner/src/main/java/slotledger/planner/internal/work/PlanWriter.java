@@ -18,12 +18,12 @@ import slotledger.model.unit.Money;
 import slotledger.planner.PlanRequest;
 import slotledger.planner.internal.choice.Options;
 import slotledger.planner.internal.choice.Stock;
-import slotledger.planner.internal.milp.MilpSolution;
 import slotledger.planner.internal.model.PlanModel;
 import slotledger.planner.internal.why.BoardObstacles;
 import slotledger.planner.internal.why.Obstacles;
 import slotledger.planner.internal.why.SupplyObstacles;
 import slotledger.planner.internal.why.WhatIsLeft;
+import slotledger.solver.MilpSolution;
 
 /** Writes what was decided as a plan. */
 public final class PlanWriter {

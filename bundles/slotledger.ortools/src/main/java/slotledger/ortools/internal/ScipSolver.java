@@ -1,4 +1,4 @@
-package slotledger.planner.internal.milp;
+package slotledger.ortools.internal;
 
 import com.google.ortools.linearsolver.MPConstraintProto;
 import com.google.ortools.linearsolver.MPModelProto;
@@ -7,16 +7,22 @@ import com.google.ortools.linearsolver.MPSolverParameters;
 import com.google.ortools.linearsolver.MPVariableProto;
 import com.google.ortools.linearsolver.PartialVariableAssignment;
 import java.util.Optional;
+import org.osgi.service.component.annotations.Component;
 import slotledger.lib.solver.NativeSolver;
 import slotledger.lib.solver.NativeSolverException;
 import slotledger.model.task.Progress;
-import slotledger.planner.PlannerException;
+import slotledger.solver.IntegerProgramme;
+import slotledger.solver.Linear;
+import slotledger.solver.MilpSolution;
+import slotledger.solver.MilpSolver;
+import slotledger.solver.SolverException;
 
 /**
  * SCIP in OR-Tools. It runs on one thread and is limited by the nodes of its search tree, never by the clock, so that
  * every run gives the same answer. It computes in floating point: its values are rounded and checked exactly, its
  * bound is rounded away from the value by its own tolerance.
  */
+@Component(property = "service.ranking:Integer=100")
 public final class ScipSolver implements MilpSolver {
 
     /** Relative tolerance of a bound (SCIP's feasibility tolerance is 1e-6, of an equation 1e-9). */
@@ -29,9 +35,19 @@ public final class ScipSolver implements MilpSolver {
     }
 
     @Override
+    public Optional<String> hindrance() {
+        try {
+            NativeSolver.load();
+            return Optional.empty();
+        } catch (NativeSolverException e) {
+            return Optional.of(e.getMessage());
+        }
+    }
+
+    @Override
     public Optional<MilpSolution> minimise(
             IntegerProgramme programme, Linear goal, int mostNodes, Optional<long[]> start, Progress progress)
-            throws PlannerException {
+            throws SolverException {
         load();
         MPSolver solver = MPSolver.createSolver("SCIP");
         try {
@@ -55,11 +71,11 @@ public final class ScipSolver implements MilpSolver {
         }
     }
 
-    private static void load() throws PlannerException {
+    private static void load() throws SolverException {
         try {
             NativeSolver.load();
         } catch (NativeSolverException e) {
-            throw new PlannerException(e.getMessage(), e);
+            throw new SolverException(e.getMessage(), e);
         }
     }
 
@@ -105,7 +121,7 @@ public final class ScipSolver implements MilpSolver {
             MPSolver solver,
             MPSolver.ResultStatus status,
             Optional<long[]> start)
-            throws PlannerException {
+            throws SolverException {
         boolean found = status == MPSolver.ResultStatus.OPTIMAL || status == MPSolver.ResultStatus.FEASIBLE;
         Optional<long[]> best = start.filter(values -> programme.broken(values).isEmpty());
         if (found) {
@@ -118,7 +134,7 @@ public final class ScipSolver implements MilpSolver {
                 best = Optional.of(values);
             }
         }
-        long[] values = best.orElseThrow(() -> new PlannerException(
+        long[] values = best.orElseThrow(() -> new SolverException(
                 "The solver found no plan within its limit of work (%s). Plan parts of the fleet one by one."
                         .formatted(status)));
         long value = goal.of(values);

@@ -1,4 +1,4 @@
-package slotledger.planner.internal.milp;
+package slotledger.ortools.internal;
 
 import com.google.ortools.sat.CpModel;
 import com.google.ortools.sat.CpSolver;
@@ -11,7 +11,11 @@ import java.util.Optional;
 import slotledger.lib.solver.NativeSolver;
 import slotledger.lib.solver.NativeSolverException;
 import slotledger.model.task.Progress;
-import slotledger.planner.PlannerException;
+import slotledger.solver.IntegerProgramme;
+import slotledger.solver.Linear;
+import slotledger.solver.MilpSolution;
+import slotledger.solver.MilpSolver;
+import slotledger.solver.SolverException;
 
 /**
  * CP-SAT of OR-Tools. It computes in whole numbers, so that its bounds are exact. Its search is limited by counted
@@ -39,9 +43,14 @@ public final class CpSatSolver implements MilpSolver {
     }
 
     @Override
+    public Optional<String> hindrance() {
+        return Optional.empty();
+    }
+
+    @Override
     public Optional<MilpSolution> minimise(
             IntegerProgramme programme, Linear goal, int mostNodes, Optional<long[]> start, Progress progress)
-            throws PlannerException {
+            throws SolverException {
         load();
         CpModel model = new CpModel();
         IntVar[] variables = variables(model, programme);
@@ -56,17 +65,17 @@ public final class CpSatSolver implements MilpSolver {
         return switch (status) {
             case OPTIMAL, FEASIBLE -> Optional.of(solution(programme, goal, solver, variables, status));
             case INFEASIBLE -> Optional.empty();
-            case UNKNOWN, MODEL_INVALID, UNRECOGNIZED -> throw new PlannerException(
+            case UNKNOWN, MODEL_INVALID, UNRECOGNIZED -> throw new SolverException(
                     "The solver found no plan within its limit of work (%s). Plan parts of the fleet one by one."
                             .formatted(status));
         };
     }
 
-    private static void load() throws PlannerException {
+    private static void load() throws SolverException {
         try {
             NativeSolver.load();
         } catch (NativeSolverException e) {
-            throw new PlannerException(e.getMessage(), e);
+            throw new SolverException(e.getMessage(), e);
         }
     }
 

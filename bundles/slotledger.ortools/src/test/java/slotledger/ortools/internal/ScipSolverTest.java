@@ -1,4 +1,4 @@
-package slotledger.planner.internal.milp;
+package slotledger.ortools.internal;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -10,7 +10,10 @@ import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import slotledger.model.task.Progress;
-import slotledger.planner.PlannerException;
+import slotledger.solver.IntegerProgramme;
+import slotledger.solver.Linear;
+import slotledger.solver.MilpSolution;
+import slotledger.solver.SolverException;
 
 class ScipSolverTest {
 
@@ -23,7 +26,7 @@ class ScipSolverTest {
      * form: one variable for each way to cut a roll that leaves less than the narrowest width.
      */
     @Test
-    void aPublishedCuttingStockExampleIsSolvedAsPrinted() throws PlannerException {
+    void aPublishedCuttingStockExampleIsSolvedAsPrinted() throws SolverException {
         int[] widths = {1380, 1520, 1560, 1710, 1820, 1880, 1930, 2000, 2050, 2100, 2140, 2150, 2200};
         int[] orders = {22, 25, 12, 14, 18, 18, 20, 10, 12, 14, 16, 18, 20};
         IntegerProgramme programme = new IntegerProgramme();
@@ -64,7 +67,7 @@ class ScipSolverTest {
     }
 
     @Test
-    void anotherSolverFindsTheSameOptimum() throws PlannerException {
+    void anotherSolverFindsTheSameOptimum() throws SolverException {
         Random random = new Random(7);
         for (int round = 0; round < 30; round++) {
             IntegerProgramme programme = programme(random);
@@ -97,7 +100,7 @@ class ScipSolverTest {
     }
 
     @Test
-    void noValuesAtAllAreRecognised() throws PlannerException {
+    void noValuesAtAllAreRecognised() throws SolverException {
         IntegerProgramme programme = new IntegerProgramme();
         int packs = programme.variable("packs", 0, 3);
         programme.atLeast("need", new Linear().add(packs, 2), 7);
@@ -106,7 +109,7 @@ class ScipSolverTest {
     }
 
     @Test
-    void aSearchThatIsCutShortKeepsAnHonestBound() throws PlannerException {
+    void aSearchThatIsCutShortKeepsAnHonestBound() throws SolverException {
         IntegerProgramme programme = new IntegerProgramme();
         Linear weight = new Linear();
         Linear goal = new Linear();
@@ -125,7 +128,7 @@ class ScipSolverTest {
     }
 
     @Test
-    void nothingIsPrinted() throws PlannerException {
+    void nothingIsPrinted() throws SolverException {
         PrintStream out = System.out;
         ByteArrayOutputStream seen = new ByteArrayOutputStream();
         System.setOut(new PrintStream(seen, true, StandardCharsets.UTF_8));

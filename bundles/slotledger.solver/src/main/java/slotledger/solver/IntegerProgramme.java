@@ -1,4 +1,4 @@
-package slotledger.planner.internal.milp;
+package slotledger.solver;
 
 import java.util.ArrayList;
 import java.util.Collections;

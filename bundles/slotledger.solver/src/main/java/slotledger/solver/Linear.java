@@ -1,4 +1,4 @@
-package slotledger.planner.internal.milp;
+package slotledger.solver;
 
 import java.util.Map;
 import java.util.TreeMap;

@@ -1,4 +1,4 @@
-package slotledger.planner.internal.milp;
+package slotledger.solver;
 
 /**
  * Values of all variables, with a proof of how good they are.

@@ -1,10 +1,10 @@
-package slotledger.planner.internal.milp;
+package slotledger.ortools.internal;
 
 import java.util.function.Supplier;
 import slotledger.model.task.Progress;
 
 /** Asks now and then whether the user wants to stop, and passes it on to a running search. */
-final class Canceller {
+public final class Canceller {
 
     private static final long PAUSE_MILLIS = 100;
 
@@ -12,7 +12,7 @@ final class Canceller {
     }
 
     /** Runs the search, and calls stop as soon as the user wants to. */
-    static <T> T run(Supplier<T> search, Runnable stop, Progress progress) {
+    public static <T> T run(Supplier<T> search, Runnable stop, Progress progress) {
         Thread watcher = new Thread(() -> watch(stop, progress), "slotledger-solver-watch");
         watcher.setDaemon(true);
         watcher.start();
