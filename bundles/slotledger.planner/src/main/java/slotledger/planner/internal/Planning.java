@@ -8,6 +8,7 @@ import slotledger.model.finding.Finding;
 import slotledger.model.plan.Leftover;
 import slotledger.model.plan.Plan;
 import slotledger.model.task.Progress;
+import slotledger.planner.GoalText;
 import slotledger.planner.PlanRequest;
 import slotledger.planner.PlannerException;
 import slotledger.planner.internal.choice.FleetClasses;
@@ -25,16 +26,28 @@ import slotledger.planner.internal.work.Purchases;
 import slotledger.rules.MemoryRules;
 import slotledger.solver.MilpSolver;
 import slotledger.solver.SolverException;
+import slotledger.solver.text.ProgrammeForm;
 
 /** Strings the steps of planning together: classes, populations, programme, single machines, plan, audit. */
 public final class Planning {
 
     private final MemoryRules rules;
     private final MilpSolver solver;
+    private final List<String> passedOver;
 
     public Planning(MemoryRules rules, MilpSolver solver) {
+        this(rules, solver, List.of());
+    }
+
+    /**
+     * Planning.
+     *
+     * @param passedOver why better solvers can't be used, a sentence each
+     */
+    public Planning(MemoryRules rules, MilpSolver solver, List<String> passedOver) {
         this.rules = Objects.requireNonNull(rules, "rules");
         this.solver = Objects.requireNonNull(solver, "solver");
+        this.passedOver = List.copyOf(passedOver);
     }
 
     /** The best plan; see {@link slotledger.planner.FleetPlanner}. */
@@ -56,6 +69,7 @@ public final class Planning {
         List<Leftover> leftovers = new ArrayList<>(expansion.leftovers());
         leftovers.addAll(purchases.leftovers());
         List<Finding> remarks = new ArrayList<>(usable.remarks());
+        passedOver.forEach(why -> remarks.add(Remarks.ofSolver(solver.name(), why)));
         remarks.addAll(Remarks.of(fleet.boards(), stock, options, expansion, purchases.lines()));
 
         Plan plan = new PlanWriter(request, stock, expansion, purchases)
@@ -64,6 +78,20 @@ public final class Planning {
         new PlanAudit(request, rules).check(plan);
         progress.step("plan checked", 1);
         return plan;
+    }
+
+    /** See {@link slotledger.planner.FleetPlanner}. */
+    public List<GoalText> goalTexts(PlanRequest request, ProgrammeForm form, Progress progress)
+            throws PlannerException {
+        Currencies.check(request.policy());
+        List<MachineClass> classes = FleetClasses.of(request);
+        Stock stock = Stock.of(UsableOffers.of(request).offers(), request.shelf(), classes);
+        List<Options> options = new FleetOptions(rules, request.policy(), stock, classes).list(progress);
+        try {
+            return GoalTexts.of(new PlanModel(request, stock, options), solver, form, progress);
+        } catch (SolverException e) {
+            throw new PlannerException(e.getMessage(), e);
+        }
     }
 
     private Lexicographic.Answer solve(PlanModel model, Progress progress) throws PlannerException {
