@@ -29,6 +29,7 @@ final class MayUse {
             Map.entry("intake", new Line(Set.of("model"), with(POI, "org.apache.commons", "com.fasterxml.aalto",
                     "org.codehaus.stax2", "org.snakeyaml.engine"))),
             Map.entry("solver", new Line(Set.of("model"), NONE)),
+            Map.entry("ojalgo", new Line(Set.of("model", "solver", "lib.ojalgo"), Set.of("org.ojalgo"))),
             Map.entry("ortools", new Line(Set.of("model", "solver", "lib.solver"), Set.of("com.google.ortools"))),
             Map.entry("planner", new Line(Set.of("model", "rules", "solver"), NONE)),
             Map.entry("export", new Line(Set.of("model"), with(POI, "com.lowagie.text", "org.librepdf.openpdf",
