@@ -40,6 +40,7 @@ public final class Planning {
     /** The best plan; see {@link slotledger.planner.FleetPlanner}. */
     public Plan plan(PlanRequest request, Progress progress) throws PlannerException {
         Currencies.check(request.policy());
+        progress.step("grouping machines into classes", 0);
         UsableOffers usable = UsableOffers.of(request);
         List<MachineClass> classes = FleetClasses.of(request);
         Stock stock = Stock.of(usable.offers(), request.shelf(), classes);
@@ -61,6 +62,7 @@ public final class Planning {
         Plan plan = new PlanWriter(request, stock, expansion, purchases)
                 .write(leftovers, new PlanWriter.Proof(
                         answer.steps().get(0), answer.steps().get(1), solver.name(), FleetOptions.limits()), remarks);
+        progress.step("checking the plan", 0);
         new PlanAudit(request, rules).check(plan);
         progress.step("plan checked", 1);
         return plan;
