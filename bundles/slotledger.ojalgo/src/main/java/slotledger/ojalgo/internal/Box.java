@@ -14,9 +14,13 @@ final class Box {
     }
 
     static Box of(IntegerProgramme programme) {
-        return new Box(
-                programme.variables().stream().mapToLong(IntegerProgramme.Variable::low).toArray(),
-                programme.variables().stream().mapToLong(IntegerProgramme.Variable::high).toArray());
+        long[] low = new long[programme.size()];
+        long[] high = new long[low.length];
+        for (int i = 0; i < low.length; i++) {
+            low[i] = programme.low(i);
+            high[i] = programme.high(i);
+        }
+        return new Box(low, high);
     }
 
     Box copy() {

@@ -18,7 +18,7 @@ final class Contradiction {
     private ExactBound bounds;
 
     Contradiction(IntegerProgramme programme) {
-        variables = programme.variables().size();
+        variables = programme.size();
         for (Variable variable : programme.variables()) {
             elastic.variable(variable.name(), variable.low(), variable.high());
         }

@@ -25,7 +25,7 @@ final class ExactBound {
 
     ExactBound(IntegerProgramme programme, Linear goal) {
         this.programme = programme;
-        this.goal = new long[programme.variables().size()];
+        this.goal = new long[programme.size()];
         goal.forEach((variable, factor) -> this.goal[variable] = factor);
     }
 

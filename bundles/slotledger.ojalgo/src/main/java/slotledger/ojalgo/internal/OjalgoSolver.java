@@ -44,6 +44,7 @@ public final class OjalgoSolver implements MilpSolver {
         if (search.isComplete()) {
             return Optional.empty();
         }
+        progress.check();
         throw new SolverException(
                 "The solver found no plan within %d nodes of its search. Plan parts of the fleet one by one."
                         .formatted(mostNodes));

@@ -78,7 +78,7 @@ final class Relaxation {
     }
 
     private Answer answer(Optimisation.Result result) {
-        double[] values = new double[programme.variables().size()];
+        double[] values = new double[programme.size()];
         for (int i = 0; i < values.length; i++) {
             values[i] = result.doubleValue(i);
         }
@@ -98,7 +98,7 @@ final class Relaxation {
     }
 
     private void build(Box box) {
-        double[] factors = new double[programme.variables().size()];
+        double[] factors = new double[programme.size()];
         goal.forEach((variable, factor) -> factors[variable] = factor);
         LinearSolver.Builder builder = LinearSolver.newBuilder(factors);
         builder.lower(doubles(box.low)).upper(doubles(box.high));
@@ -129,7 +129,7 @@ final class Relaxation {
     }
 
     private static void fill(Mutate1D row, Linear sum, int sign) {
-        sum.forEach((variable, factor) -> row.set(variable.longValue(), (double) sign * factor));
+        sum.forEach((variable, factor) -> row.set((long) variable, (double) sign * factor));
     }
 
     private static double[] doubles(long[] values) {

@@ -60,13 +60,12 @@ final class Search {
         }
     }
 
-    /** Searches until nothing is left or the limit of nodes is reached. */
+    /** Searches until nothing is left, the limit of nodes is reached, or the user cancels. */
     void run(int mostNodes, Progress progress) {
         Box all = Box.of(programme);
         Optional<Node> next = Optional.of(new Node(all, bounds.of(all), made++));
         for (int nodes = 0; next.isPresent(); nodes++) {
-            progress.check();
-            if (nodes == mostNodes) {
+            if (nodes == mostNodes || progress.isCancelled()) {
                 open.add(next.get());
                 return;
             }
@@ -137,7 +136,7 @@ final class Search {
             }
             double away = Math.abs(values[i] - Math.rint(values[i]));
             double weight = away > WHOLE ? away : 0;
-            int own = away > WHOLE ? programme.variables().get(i).first() : Integer.MIN_VALUE;
+            int own = away > WHOLE ? programme.first(i) : Integer.MIN_VALUE;
             if (own > first || own == first && weight > worst) {
                 chosen = i;
                 worst = weight;
