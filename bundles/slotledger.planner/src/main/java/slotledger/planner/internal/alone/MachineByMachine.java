@@ -114,7 +114,7 @@ public final class MachineByMachine {
         for (Options each : options) {
             if (each.isOnTargetNow()) {
                 MachineClass group = each.group();
-                onTarget += group.size();
+                onTarget += group.leaveAlone() ? 0 : group.size();
                 weight += group.weight() * group.size();
             }
         }
