@@ -17,6 +17,7 @@ import slotledger.model.unit.Percent;
  * @param id         unique among all offers, "supplier/part"
  * @param supplier   name of the supplier
  * @param part       the supplier's part number
+ * @param maker      who makes the modules; empty means unknown
  * @param piece      what is in the pack
  * @param packSize   modules in a pack
  * @param steps      prices by quantity, the first from one pack on, ascending
@@ -32,6 +33,7 @@ public record Offer(
         String id,
         String supplier,
         String part,
+        Optional<String> maker,
         Piece piece,
         int packSize,
         List<PriceStep> steps,
@@ -43,7 +45,7 @@ public record Offer(
         Optional<Percent> tax,
         Place place) {
 
-    /** An offer whose prices hold for all packs ordered, and that says nothing of tax. */
+    /** An offer that names no maker and no tax, and whose prices hold for all packs ordered. */
     public Offer(
             String id,
             String supplier,
@@ -56,14 +58,15 @@ public record Offer(
             Optional<LocalDate> priceDate,
             Optional<LocalDate> validUntil,
             Place place) {
-        this(id, supplier, part, piece, packSize, steps, PriceRule.ALL_PACKS, stock, leadDays, priceDate, validUntil,
-                Optional.empty(), place);
+        this(id, supplier, part, Optional.empty(), piece, packSize, steps, PriceRule.ALL_PACKS, stock, leadDays,
+                priceDate, validUntil, Optional.empty(), place);
     }
 
     public Offer {
         Objects.requireNonNull(id, "id");
         Objects.requireNonNull(supplier, "supplier");
         Objects.requireNonNull(part, "part");
+        Objects.requireNonNull(maker, "maker");
         Objects.requireNonNull(piece, "piece");
         steps = List.copyOf(steps);
         Objects.requireNonNull(rule, "rule");
@@ -128,7 +131,7 @@ public record Offer(
 
     /** The same offer in another currency; its steps remember what they were. */
     Offer in(Currency other, ExchangeRate rate) {
-        return new Offer(id, supplier, part, piece, packSize,
+        return new Offer(id, supplier, part, maker, piece, packSize,
                 steps.stream().map(step -> step.in(other, rate)).toList(), rule, stock, leadDays, priceDate,
                 validUntil, tax, place);
     }
