@@ -18,16 +18,22 @@ import java.util.List;
 final class Exits {
 
     private final WorkTable table;
-    private final Provision provision;
+    private final boolean[] useful;
     private final int[] exits;
     private final BitSet roots = new BitSet();
     private final BitSet reached = new BitSet();
     private final BitSet ringed;
     private final List<List<Integer>> givers = new ArrayList<>();
 
-    Exits(WorkTable table, Provision provision) {
+    /**
+     * Finds them.
+     *
+     * @param useful by kind: whether somebody waits until some are pulled
+     * @param stock  by kind: how many are there when the work begins
+     */
+    Exits(WorkTable table, boolean[] useful, int[] stock) {
         this.table = table;
-        this.provision = provision;
+        this.useful = useful.clone();
         int kinds = table.pieces().size();
         this.exits = new int[kinds];
         Arrays.fill(exits, -1);
@@ -35,7 +41,7 @@ final class Exits {
         if (ringed.isEmpty()) {
             return;
         }
-        int[] excess = new int[kinds];
+        int[] excess = stock.clone();
         for (int kind = 0; kind < kinds; kind++) {
             givers.add(new ArrayList<>());
         }
@@ -68,7 +74,7 @@ final class Exits {
     private void register(int opening, int[] excess) {
         Swap swap = table.swap(opening);
         for (int j = 0; j < swap.takes(); j++) {
-            excess[swap.take(j)] -= provision.pulled(opening, j);
+            excess[swap.take(j)] -= swap.taken(j);
         }
         for (int j = 0; j < swap.gives(); j++) {
             excess[swap.give(j)] += swap.given(j);
@@ -88,12 +94,12 @@ final class Exits {
         return false;
     }
 
-    /** The one kind an opening waits for; -1 where there is none or more than one. */
+    /** The one kind of those waited for that an opening takes; -1 where there is none or more than one. */
     private int onlyKind(int opening) {
         Swap swap = table.swap(opening);
         int found = -1;
         for (int j = 0; j < swap.takes(); j++) {
-            if (provision.pulled(opening, j) > 0) {
+            if (useful[swap.take(j)]) {
                 if (found >= 0) {
                     return -1;
                 }
@@ -133,8 +139,8 @@ final class Exits {
         for (int i = 0; i < table.size(); i++) {
             Swap swap = table.swap(i);
             for (int j = 0; j < swap.takes(); j++) {
-                for (int out = 0; provision.pulled(i, j) > 0 && out < swap.gives(); out++) {
-                    if (provision.isUseful(swap.give(out))) {
+                for (int out = 0; useful[swap.take(j)] && out < swap.gives(); out++) {
+                    if (useful[swap.give(out)]) {
                         onward.get(swap.take(j)).set(swap.give(out));
                         back.get(swap.give(out)).set(swap.take(j));
                     }

@@ -38,7 +38,7 @@ final class Places {
         waits[place] += waitsMore;
         gives[place] += givesMore;
         long key = ready[place] == 0 ? -1
-                : ((long) Math.max(0, waits[place] - gives[place]) << Integer.SIZE) + place;
+                : ((long) lacks(place) << Integer.SIZE) + place;
         if (key != keys[place]) {
             if (keys[place] >= 0) {
                 open.get(parents[place]).remove(keys[place]);
@@ -48,6 +48,11 @@ final class Places {
             }
             keys[place] = key;
         }
+    }
+
+    /** How many more are waited for at a place than are still pulled there. */
+    int lacks(int place) {
+        return Math.max(0, waits[place] - gives[place]);
     }
 
     /** The best place to go to within a parent; -1 where nothing can be done there. */

@@ -30,6 +30,7 @@ final class Provision {
     }
 
     private static final int[] NOTHING = {};
+    private static final int ROUNDS = 3;
 
     private final WorkTable table;
     private final List<Map<Long, Cell>> cells = new ArrayList<>();
@@ -37,12 +38,15 @@ final class Provision {
     private final int[][] ordered;
     private final int[][] shelf;
     private final boolean[] useful;
+    private final int[] stock;
+    private final Exits exits;
 
     Provision(WorkTable table, Supplies supplies, boolean reusePulled) {
         this.table = table;
         this.ordered = new int[table.size()][];
         this.shelf = new int[table.size()][];
         this.useful = new boolean[table.pieces().size()];
+        this.stock = new int[table.pieces().size()];
         for (int kind = 0; kind < table.pieces().size(); kind++) {
             cells.add(new LinkedHashMap<>());
             pulledAt.add(new LinkedHashMap<>());
@@ -53,7 +57,8 @@ final class Provision {
         for (int kind = 0; kind < cells.size(); kind++) {
             share(kind, supplies);
         }
-        for (int round = 0; round < 3; round++) {
+        exits = new Exits(table, useful, stock);
+        for (int round = 0; round < ROUNDS; round++) {
             for (int i = 0; i < table.size(); i++) {
                 serve(i, round);
             }
@@ -99,8 +104,10 @@ final class Provision {
             own[cell.centre] -= cell.away;
             cell.own += cell.away;
             cell.ordered = cell.needed - cell.own;
+            stock[kind] += cell.ordered;
         }
         int left = supplies.shelf(table.pieces().get(kind));
+        stock[kind] += left;
         for (Cell cell : cells.get(kind).values()) {
             cell.shelf = Math.min(left, cell.away);
             left -= cell.shelf;
@@ -113,16 +120,22 @@ final class Provision {
         }
     }
 
-    /** In the first round whole openings that give something, in the second all whole ones, then what is left. */
+    /**
+     * In the first round whole openings that give something, in the second all whole ones that aren't held back, then
+     * what is left.
+     */
     private void serve(int opening, int round) {
         Swap swap = table.swap(opening);
         if (round == 0 && !givesUseful(swap)) {
             return;
         }
         for (int j = 0; j < swap.takes(); j++) {
+            if (round < ROUNDS - 1 && exits.exit(swap.take(j)) == opening) {
+                continue;
+            }
             Cell cell = cell(opening, swap.take(j));
             int missing = pulled(opening, j);
-            if (round == 2 || cell.ordered + cell.shelf >= missing) {
+            if (round == ROUNDS - 1 || cell.ordered + cell.shelf >= missing) {
                 int fromOrder = Math.min(missing, cell.ordered);
                 int fromShelf = Math.min(missing - fromOrder, cell.shelf);
                 cell.ordered -= fromOrder;
@@ -145,6 +158,10 @@ final class Provision {
     /** Whether a kind is waited for by somebody until it is pulled. */
     boolean isUseful(int kind) {
         return useful[kind];
+    }
+
+    Exits exits() {
+        return exits;
     }
 
     int ordered(int opening, int take) {

@@ -35,7 +35,7 @@ final class WorkOrder {
     WorkOrder(WorkTable table, Provision provision) {
         this.table = table;
         this.provision = provision;
-        this.exits = new Exits(table, provision);
+        this.exits = provision.exits();
         this.bench = new Bench(table, provision);
         this.queues = new Queues(table);
         this.level = new IndexSet(table.size());
@@ -74,8 +74,7 @@ final class WorkOrder {
         int place = -1;
         while (done < order.length) {
             int next = place < 0 ? -1 : inSite(place);
-            next = next < 0 ? elsewhere() : next;
-            next = next < 0 ? helper(place, false) : next;
+            next = next < 0 ? elsewhere(place) : next;
             if (next < 0 && (freeHeld() || openRing(place))) {
                 continue;
             }
@@ -90,13 +89,23 @@ final class WorkOrder {
         int next = inRoom(room);
         if (next < 0) {
             int other = rooms.best(table.siteOf(room));
-            next = other < 0 ? helper(place, true) : inRoom(other);
+            if (other < 0 || rooms.lacks(other) > 0) {
+                int donor = helper(place, true);
+                next = other < 0 || donor >= 0 && rooms.lacks(table.room(donor)) == 0 ? donor : -1;
+            }
+            next = next < 0 && other >= 0 ? inRoom(other) : next;
         }
         return next;
     }
 
-    private int elsewhere() {
+    private int elsewhere(int place) {
         int site = sites.best(0);
+        if (site < 0 || sites.lacks(site) > 0) {
+            int donor = helper(place, false);
+            if (donor >= 0 && (site < 0 || sites.lacks(table.siteOf(table.room(donor))) == 0)) {
+                return donor;
+            }
+        }
         return site < 0 ? -1 : inRoom(rooms.best(site));
     }
 
@@ -137,7 +146,7 @@ final class WorkOrder {
     private boolean isHeld(int opening) {
         for (int j = 0; j < table.swap(opening).takes(); j++) {
             int kind = table.swap(opening).take(j);
-            if (exits.exit(kind) == opening && bench.waiting(kind) > 1) {
+            if (exits.exit(kind) == opening && provision.pulled(opening, j) > 0 && bench.waiting(kind) > 1) {
                 return true;
             }
         }
