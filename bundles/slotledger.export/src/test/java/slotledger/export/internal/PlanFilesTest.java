@@ -61,6 +61,14 @@ class PlanFilesTest {
     }
 
     @Test
+    void whatPeopleDecidedIsKeptInThePlanFile() throws Exception {
+        Plan plan = SchoolPlan.decided();
+        Path file = written(plan);
+        assertEquals(plan, files.readPlan(file));
+        assertEquals(Set.of(), problems(Files.readString(file)));
+    }
+
+    @Test
     void theSchemaRefusesWhatThePlanFileNeverHolds() throws Exception {
         String good = Files.readString(written(SchoolPlan.book().plan()));
         assertTrue(!problems(good.replace("\"outcome\" : \"donor\"", "\"outcome\" : \"giver\"")).isEmpty());
@@ -106,7 +114,7 @@ class PlanFilesTest {
         assertRefused(changed(text.replaceFirst("\"title\"", "\"titel\"")), "plan.title", "missing");
         assertRefused(changed(text.replaceFirst("\"donor\"", "\"giver\"")), "outcome", "giver");
         assertRefused(changed(text.replaceFirst("2026-08-03", "3 August")), "plan.date");
-        assertRefused(changed(text.replaceFirst("\"version\" : 2,", "\"version\" : 2, \"version\" : 2,")),
+        assertRefused(changed(text.replaceFirst("\"version\" : 3,", "\"version\" : 3, \"version\" : 3,")),
                 "not a plan");
     }
 

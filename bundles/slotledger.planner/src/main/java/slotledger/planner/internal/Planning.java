@@ -10,14 +10,8 @@ import slotledger.model.plan.Plan;
 import slotledger.model.task.Progress;
 import slotledger.planner.PlanRequest;
 import slotledger.planner.PlannerException;
-import slotledger.planner.internal.choice.FleetClasses;
 import slotledger.planner.internal.choice.FleetOptions;
-import slotledger.planner.internal.choice.MachineClass;
-import slotledger.planner.internal.choice.Options;
-import slotledger.planner.internal.choice.Stock;
-import slotledger.planner.internal.choice.UsableOffers;
 import slotledger.planner.internal.milp.Lexicographic;
-import slotledger.planner.internal.model.Choice;
 import slotledger.planner.internal.model.PlanModel;
 import slotledger.planner.internal.work.Expansion;
 import slotledger.planner.internal.work.PlanWriter;
@@ -39,40 +33,48 @@ public final class Planning {
 
     /** The best plan; see {@link slotledger.planner.FleetPlanner}. */
     public Plan plan(PlanRequest request, Progress progress) throws PlannerException {
-        Currencies.check(request.policy());
-        UsableOffers usable = UsableOffers.of(request);
-        List<MachineClass> classes = FleetClasses.of(request);
-        Stock stock = Stock.of(usable.offers(), request.shelf(), classes);
-        FleetOptions fleet = new FleetOptions(rules, request.policy(), stock, classes);
-        List<Options> options = fleet.list(progress);
-
-        PlanModel model = new PlanModel(request, stock, options);
-        Lexicographic.Answer answer = solve(model, progress);
-        Choice choice = model.choice(answer.values());
-
-        progress.step("naming every module's way", 0);
-        Expansion expansion = Expansion.of(request, stock, choice, fleet.boards());
-        Purchases purchases = Purchases.of(stock, choice, expansion, request.policy().sparePercent());
-        List<Leftover> leftovers = new ArrayList<>(expansion.leftovers());
-        leftovers.addAll(purchases.leftovers());
-        List<Finding> remarks = new ArrayList<>(usable.remarks());
-        remarks.addAll(Remarks.of(fleet.boards(), stock, options, expansion, purchases.lines()));
-
-        Plan plan = new PlanWriter(request, stock, expansion, purchases)
-                .write(leftovers, new PlanWriter.Proof(
-                        answer.steps().get(0), answer.steps().get(1), solver.name(), FleetOptions.limits()), remarks);
-        new PlanAudit(request, rules).check(plan);
-        progress.step("plan checked", 1);
-        return plan;
+        Listed listed = list(request, progress);
+        return write(listed, solve(listed, progress), progress);
     }
 
-    private Lexicographic.Answer solve(PlanModel model, Progress progress) throws PlannerException {
+    /** First step: what can be done. */
+    public Listed list(PlanRequest request, Progress progress) throws PlannerException {
+        return Listed.of(request, rules, progress);
+    }
+
+    /** Second step: what is best. Also answers what would be best with other money or other offers. */
+    public Solved solve(Listed listed, Progress progress) throws PlannerException {
+        PlanModel model = new PlanModel(listed.request(), listed.stock(), listed.options());
         try {
-            return new Lexicographic(solver)
+            Lexicographic.Answer answer = new Lexicographic(solver)
                     .minimise(model.programme(), model.goals(), Optional.of(model.nothingDone()), progress)
                     .orElseThrow(() -> new IllegalStateException("The programme must allow to do nothing."));
+            return new Solved(model.choice(answer.values()), answer.steps().get(0), answer.steps().get(1),
+                    solver.name());
         } catch (SolverException e) {
             throw new PlannerException(e.getMessage(), e);
         }
+    }
+
+    /** Last step: single machines and modules, checked. */
+    public Plan write(Listed listed, Solved solved, Progress progress) {
+        PlanRequest request = listed.request();
+        progress.step("naming every module's way", 0);
+        Expansion expansion = Expansion.of(request, listed.stock(), solved.choice(), listed.boards());
+        Purchases purchases =
+                Purchases.of(listed.stock(), solved.choice(), expansion, request.policy().sparePercent());
+        List<Leftover> leftovers = new ArrayList<>(expansion.leftovers());
+        leftovers.addAll(purchases.leftovers());
+        List<Finding> remarks = new ArrayList<>(listed.usable().remarks());
+        remarks.addAll(Remarks.of(
+                listed.boards(), listed.stock(), listed.options(), expansion, purchases.lines()));
+
+        Plan plan = new PlanWriter(request, listed.stock(), expansion, purchases)
+                .write(leftovers, new PlanWriter.Proof(
+                        solved.missed(), solved.cost(), solved.solver(), FleetOptions.limits()), remarks);
+        progress.step("checking the plan", 0);
+        new PlanAudit(request, rules).check(plan);
+        progress.step("plan checked", 1);
+        return plan;
     }
 }

@@ -25,7 +25,7 @@ public final class PlanJson {
     public static final String SCHEMA = "/slotledger/export/plan.schema.json";
 
     private static final String FORMAT = "slotledger-plan";
-    private static final int VERSION = 2;
+    private static final int VERSION = 3;
 
     private final ObjectMapper mapper = JsonMapper.builder(new JsonFactory())
             .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)

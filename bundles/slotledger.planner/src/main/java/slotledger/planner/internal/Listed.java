@@ -1,0 +1,49 @@
+package slotledger.planner.internal;
+
+import java.util.List;
+import java.util.Objects;
+import slotledger.model.task.Progress;
+import slotledger.planner.PlanRequest;
+import slotledger.planner.PlannerException;
+import slotledger.planner.internal.choice.FleetClasses;
+import slotledger.planner.internal.choice.FleetOptions;
+import slotledger.planner.internal.choice.JudgedBoard;
+import slotledger.planner.internal.choice.MachineClass;
+import slotledger.planner.internal.choice.Options;
+import slotledger.planner.internal.choice.Stock;
+import slotledger.planner.internal.choice.UsableOffers;
+import slotledger.rules.MemoryRules;
+
+/**
+ * What a search begins with: all that can be done with each class of machines, and all that can be had. Listing asks
+ * the rules and takes the most time; questions about other money or other offers ask the search again, not the rules.
+ *
+ * @param request what the fleet is planned from
+ * @param usable  offers that can be used, and why others can't
+ * @param stock   what can be had
+ * @param boards  every board asked, with its processors
+ * @param options of each class
+ */
+public record Listed(
+        PlanRequest request, UsableOffers usable, Stock stock, List<JudgedBoard> boards, List<Options> options) {
+
+    public Listed {
+        Objects.requireNonNull(request, "request");
+        Objects.requireNonNull(usable, "usable");
+        Objects.requireNonNull(stock, "stock");
+        boards = List.copyOf(boards);
+        options = List.copyOf(options);
+    }
+
+    /** Lists everything. */
+    static Listed of(PlanRequest request, MemoryRules rules, Progress progress) throws PlannerException {
+        Currencies.check(request.policy());
+        progress.step("grouping machines into classes", 0);
+        UsableOffers usable = UsableOffers.of(request);
+        List<MachineClass> classes = FleetClasses.of(request);
+        Stock stock = Stock.of(usable.offers(), request.shelf(), classes);
+        FleetOptions fleet = new FleetOptions(rules, request.policy(), stock, classes);
+        List<Options> options = fleet.list(progress);
+        return new Listed(request, usable, stock, fleet.boards(), options);
+    }
+}
