@@ -26,7 +26,7 @@ record Bill(Money goods, Money delivery) {
         }
 
         Money price() {
-            return offer.perPack(packs).times(packs);
+            return offer.total(packs);
         }
 
         boolean hasMore() {

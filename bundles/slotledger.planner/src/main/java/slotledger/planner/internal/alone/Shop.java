@@ -65,7 +65,7 @@ final class Shop {
         return modules == 0 ? OptionalLong.of(0)
                 : prices.computeIfAbsent(kind * 1000L + modules, unused -> counter.offers(kind).stream()
                         .filter(offer -> packs(offer, modules) <= offer.stock().orElse(Integer.MAX_VALUE))
-                        .mapToLong(offer -> offer.perPack(packs(offer, modules)).minor() * packs(offer, modules))
+                        .mapToLong(offer -> offer.total(packs(offer, modules)).minor())
                         .min());
     }
 
