@@ -3,7 +3,6 @@ package slotledger.planner.internal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
-import java.util.Optional;
 import slotledger.model.finding.Finding;
 import slotledger.model.plan.Leftover;
 import slotledger.model.plan.Plan;
@@ -47,10 +46,9 @@ public final class Planning {
         PlanModel model = new PlanModel(listed.request(), listed.stock(), listed.options());
         try {
             Lexicographic.Answer answer = new Lexicographic(solver)
-                    .minimise(model.programme(), model.goals(), Optional.of(model.nothingDone()), progress)
-                    .orElseThrow(() -> new IllegalStateException("The programme must allow to do nothing."));
+                    .minimise(model.programme(), model.goals(), model.nothingDone(), progress);
             return new Solved(model.choice(answer.values()), answer.steps().get(0), answer.steps().get(1),
-                    solver.name());
+                    answer.safe().get(0), answer.safe().get(1), solver.name(), answer.isCut());
         } catch (SolverException e) {
             throw new PlannerException(e.getMessage(), e);
         }
@@ -71,7 +69,8 @@ public final class Planning {
 
         Plan plan = new PlanWriter(request, listed.stock(), expansion, purchases)
                 .write(leftovers, new PlanWriter.Proof(
-                        solved.missed(), solved.cost(), solved.solver(), FleetOptions.limits()), remarks);
+                        solved.missed(), solved.cost(), solved.missedSafe(), solved.costSafe(), solved.solver(),
+                        FleetOptions.limits(), solved.isCut()), remarks);
         new PlanAudit(request, rules).check(plan);
         progress.step("plan checked", 1);
         return plan;
