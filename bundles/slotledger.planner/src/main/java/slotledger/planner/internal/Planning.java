@@ -71,6 +71,7 @@ public final class Planning {
                 .write(leftovers, new PlanWriter.Proof(
                         solved.missed(), solved.cost(), solved.missedSafe(), solved.costSafe(), solved.solver(),
                         FleetOptions.limits(), solved.isCut()), remarks);
+        progress.step("checking the plan", 0);
         new PlanAudit(request, rules).check(plan);
         progress.step("plan checked", 1);
         return plan;
