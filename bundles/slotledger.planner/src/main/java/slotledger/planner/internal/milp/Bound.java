@@ -13,7 +13,7 @@ final class Bound {
 
     private static final int MOST_SHIFT = 30;
     private static final int COST_BITS = 50;
-    private static final int SUM_BITS = 60;
+    private static final int PRODUCT_BITS = 60;
 
     private final Columns columns;
     private final long[] cost;
@@ -41,19 +41,15 @@ final class Bound {
         best = new int[columns.groups];
     }
 
-    /** So large that no sum of a column leaves the range of a long. */
+    /** So large that no product with a factor leaves the range of a long. */
     private static long[] mostPrices(Columns columns) {
-        int longest = 1;
         long[] largest = new long[columns.rows];
         Arrays.fill(largest, 1);
-        for (int variable = 0; variable < columns.size; variable++) {
-            longest = Math.max(longest, columns.firstTerm[variable + 1] - columns.firstTerm[variable]);
-            for (int i = columns.firstTerm[variable]; i < columns.firstTerm[variable + 1]; i++) {
-                largest[columns.row[i]] = Math.max(largest[columns.row[i]], Math.abs(columns.factor[i]));
-            }
+        for (int i = 0; i < columns.row.length; i++) {
+            largest[columns.row[i]] = Math.max(largest[columns.row[i]], Math.abs(columns.factor[i]));
         }
         for (int row = 0; row < largest.length; row++) {
-            largest[row] = 1L << Math.max(0, SUM_BITS - bits(longest) - bits(largest[row]));
+            largest[row] = 1L << Math.max(0, PRODUCT_BITS - bits(largest[row]));
         }
         return largest;
     }
@@ -89,8 +85,16 @@ final class Bound {
         return rounded;
     }
 
-    /** Computes the bound for these prices, and keeps them. */
+    /** Computes the bound for these prices, and keeps them; without prices where the numbers grow too large. */
     BigInteger at(long[] rounded) {
+        try {
+            return compute(rounded);
+        } catch (ArithmeticException e) {
+            return compute(new long[columns.rows]);
+        }
+    }
+
+    private BigInteger compute(long[] rounded) {
         prices = rounded;
         scaled = BigInteger.ZERO;
         for (int row = 0; row < prices.length; row++) {
@@ -113,7 +117,7 @@ final class Bound {
     private long reduce(int variable) {
         long sum = cost[variable] << shift;
         for (int i = columns.firstTerm[variable]; i < columns.firstTerm[variable + 1]; i++) {
-            sum -= prices[columns.row[i]] * columns.factor[i];
+            sum = Math.subtractExact(sum, prices[columns.row[i]] * columns.factor[i]);
         }
         return sum;
     }

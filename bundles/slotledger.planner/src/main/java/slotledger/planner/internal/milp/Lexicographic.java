@@ -125,7 +125,7 @@ public final class Lexicographic {
                 throws SolverException {
             progress.step(goal.name(), steps.size() / (double) goals.size());
             Search search = new Search(solver, programme, rows, progress);
-            return goals.indexOf(goal) > 0 && goals.indexOf(goal) == goals.size() - 1
+            return goals.indexOf(goal) > 1
                     ? search.among(factors(goal), within, goal.mostNodes(), start.orElseThrow())
                     : search.minimise(factors(goal), within, goal.mostNodes(), start);
         }

@@ -23,7 +23,11 @@ final class Search {
     private static final int[] NEAR_NODES = {50, 200};
     /** More variables than these are not searched as a whole. */
     private static final int MOST_OPEN = 20_000;
-    private static final int EASY = 2000;
+    private static final int EASY = 1000;
+    /** A goal that only breaks ties is not looked for among more variables than these. */
+    private static final int MOST_TIED = 6000;
+    /** Values are good enough for a fleet of many classes where the bound is nearer than this part of them. */
+    private static final long NEARLY_ALL = 10_000;
     private static final int LEAST_NODES = 20;
 
     /**
@@ -72,7 +76,7 @@ final class Search {
             Optional<long[]> best = start;
             long safe = relaxation.bound().value();
             for (int i = 0; i < NEAR.length && !progress.isCancelled(); i++) {
-                if (best.isPresent() && value(cost, best.get()) == safe) {
+                if (best.isPresent() && isGood(value(cost, best.get()), safe, box)) {
                     break;
                 }
                 best.ifPresent(values -> box.narrow(relaxation.bound(), value(cost, values)));
@@ -94,7 +98,10 @@ final class Search {
     Optional<Found> among(long[] cost, Box box, int mostNodes, long[] start) throws SolverException {
         Bound bound = new Bound(new Columns(programme, more), cost, box);
         bound.at(new long[bound.columns().rows]);
-        return whole(cost, box, bound.value(), mostNodes, Optional.of(start));
+        long value = value(cost, start);
+        return box.open() > MOST_TIED
+                ? Optional.of(new Found(start, value, bound.value(), bound.value()))
+                : whole(cost, box, bound.value(), mostNodes, Optional.of(start));
     }
 
     /** Values over the columns that cost least more than the cheapest of their class. */
@@ -152,7 +159,7 @@ final class Search {
             throws SolverException {
         settle(new Columns(programme, more), box);
         int open = box.open();
-        boolean isDone = best.isPresent() && value(cost, best.get()) == safe;
+        boolean isDone = best.isPresent() && isGood(value(cost, best.get()), safe, box);
         if (isDone || progress.isCancelled() || open > MOST_OPEN) {
             return best.map(values -> new Found(values, value(cost, values), safe, safe));
         }
@@ -162,6 +169,11 @@ final class Search {
         return found.map(each -> new Found(
                         each.values(), each.value(), Math.max(safe, each.bound()), safe))
                 .or(() -> best.map(values -> new Found(values, value(cost, values), safe, safe)));
+    }
+
+    /** Whether the bound is reached, or so near that what is left is not worth searching. */
+    private static boolean isGood(long value, long safe, Box box) {
+        return value == safe || value - safe < value / NEARLY_ALL && box.open() > 2 * MOST_TIED;
     }
 
     private static long value(long[] cost, long[] values) {
