@@ -61,15 +61,17 @@ public final class PlanModel {
         List<Offer> offers = stock.offers();
         mostNeeded = mostNeeded();
         List<OptionalLong> most = offers.stream().map(offer -> mostNeeded.get(stock.number(offer.piece()))).toList();
-        purchasing = new Purchasing(programme, offers, request.market().suppliers(), most);
-        shares = new CentreShares(programme, policy.costCentreBudgets(), offers, purchasing, most);
+        purchasing = new Purchasing(
+                programme, offers, request.market().suppliers(), most, policy.buying().tax());
+        shares = new CentreShares(
+                programme, policy.costCentreBudgets(), offers, purchasing, most, policy.buying().tax());
         stock.pieces().forEach(unused -> needs.add(new Need(new Linear(), new TreeMap<>())));
         addNeeds();
         for (int kind = 0; kind < stock.pieces().size(); kind++) {
             addKind(kind);
         }
         shares.addBudgets();
-        policy.budget().ifPresent(money -> programme.atMost("budget", purchasing.payable(), money.minor()));
+        policy.budget().ifPresent(money -> programme.atMost("budget", purchasing.againstBudget(), money.minor()));
     }
 
     private void addClass(int group) {
@@ -98,7 +100,7 @@ public final class PlanModel {
         }
         return IntStream.range(0, fits.length)
                 .mapToObj(kind -> fits[kind]
-                        ? OptionalLong.of(-Math.floorDiv(-most[kind] * (HUNDRED + policy.sparePercent()), HUNDRED))
+                        ? OptionalLong.of(most[kind] + policy.spares(Math.toIntExact(most[kind])))
                         : OptionalLong.empty())
                 .toList();
     }
@@ -138,12 +140,16 @@ public final class PlanModel {
     /** Spares as a whole number of their own: rounding up is what a search must decide early. */
     private void addSpares(int kind, Linear bought, Linear use) {
         Linear over = new Linear().add(bought, 1).add(use, -1);
+        long most = mostNeeded.get(kind).orElse(0);
         if (policy.sparePercent() > 0) {
-            long most = mostNeeded.get(kind).orElse(0);
             int spares = programme.variable("spares of kind " + kind, 0, most, SPARES);
             programme.atLeast("share of spares of kind " + kind,
                     new Linear().add(spares, HUNDRED).add(use, -policy.sparePercent()), 0);
             over.add(spares, -1);
+        } else if (policy.atLeastOneSpare()) {
+            int spare = programme.choice("spare of kind " + kind, SPARES);
+            programme.atMost("spare of kind " + kind, new Linear().add(use, 1).add(spare, -most), 0);
+            over.add(spare, -1);
         }
         programme.atLeast("modules and spares of kind " + kind, over, 0);
     }

@@ -7,15 +7,16 @@ import java.util.TreeMap;
 import slotledger.model.plan.Purchase;
 import slotledger.model.plan.Spending;
 import slotledger.model.trade.Supplier;
+import slotledger.model.trade.Tax;
 import slotledger.model.unit.Money;
 
 /** Adds up what a plan costs. */
-final class Costs {
+public final class Costs {
 
     private Costs() {
     }
 
-    static Spending of(List<Purchase> purchases, Map<String, Supplier> suppliers, Money labour) {
+    static Spending of(List<Purchase> purchases, Map<String, Supplier> suppliers, Tax tax, Money labour) {
         Money none = Money.zero(labour.currency());
         Map<String, Money> orders = new TreeMap<>();
         Map<String, Money> centres = new TreeMap<>();
@@ -40,11 +41,11 @@ final class Costs {
         if (!goods.equals(shared)) {
             centres.put("", goods.minus(shared));
         }
-        return new Spending(goods, delivery, labour, centres);
+        return new Spending(goods, delivery, labour, centres, Taxes.of(purchases, delivery, tax));
     }
 
     /** What a supplier charges to deliver an order of this value. */
-    static Money delivery(Supplier supplier, Money value) {
+    public static Money delivery(Supplier supplier, Money value) {
         boolean isFree = supplier.freeFrom().filter(from -> value.compareTo(from) >= 0).isPresent();
         return isFree ? Money.zero(value.currency()) : supplier.shipping().orElse(Money.zero(value.currency()));
     }
@@ -55,7 +56,7 @@ final class Costs {
         for (Purchase line : purchases) {
             long modules = line.uses().stream()
                     .filter(use -> use.costCentre().equals(centre)).mapToInt(Purchase.Use::modules).sum();
-            long minor = Math.multiplyExact(line.perPack().minor(), modules) / line.offer().packSize();
+            long minor = Math.multiplyExact(line.total().minor(), modules) / line.modules();
             share = share.plus(new Money(minor, none.currency()));
         }
         return share;
