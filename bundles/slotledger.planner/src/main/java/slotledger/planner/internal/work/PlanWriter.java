@@ -35,12 +35,22 @@ public final class PlanWriter {
     /**
      * What the solver proved.
      *
-     * @param missed weighted machines below target that could be helped
-     * @param cost   goods, delivery and labour, minor units
-     * @param solver who found it
-     * @param limits what the search left out
+     * @param missed     weighted machines below target that could be helped
+     * @param cost       goods, delivery and labour, minor units
+     * @param missedSafe bound of what is missed that exact arithmetic alone proves
+     * @param costSafe   bound of the cost that exact arithmetic alone proves
+     * @param solver     who found it
+     * @param limits     what the search left out
+     * @param isCut      whether the user stopped the search
      */
-    public record Proof(MilpSolution missed, MilpSolution cost, String solver, List<String> limits) {
+    public record Proof(
+            MilpSolution missed,
+            MilpSolution cost,
+            long missedSafe,
+            long costSafe,
+            String solver,
+            List<String> limits,
+            boolean isCut) {
         public Proof {
             Objects.requireNonNull(missed, "missed");
             Objects.requireNonNull(cost, "cost");
@@ -134,13 +144,16 @@ public final class PlanWriter {
                 .mapToLong(machine -> machine.target().get().weight())
                 .sum();
         long cost = spending.total().minor();
+        long bound = Math.min(cost, proof.cost().bound());
         return new Optimality(
                 onTarget,
                 onTarget + proof.missed().value() - proof.missed().bound(),
                 spending.total(),
-                new Money(Math.min(cost, proof.cost().bound()), spending.total().currency()),
+                new Money(bound, spending.total().currency()),
+                onTarget + proof.missed().value() - proof.missedSafe(),
+                new Money(Math.min(bound, proof.costSafe()), spending.total().currency()),
                 proof.solver(),
                 proof.limits(),
-                false);
+                proof.isCut());
     }
 }
