@@ -139,7 +139,7 @@ public final class DefaultFleetDesk implements FleetDesk {
         }
         try {
             Plan plan = planner.plan(new PlanRequest(survey.project().title(), survey.fleet(), survey.market(),
-                    survey.shelf(), policy, survey.project().date()), progress);
+                    survey.shelf(), policy, survey.project().date(), survey.choices(), Optional.empty()), progress);
             new PlanCheck(rules).check(plan, survey.fleet());
             return plan;
         } catch (PlannerException problem) {
