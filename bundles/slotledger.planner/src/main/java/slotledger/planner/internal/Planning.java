@@ -72,6 +72,7 @@ public final class Planning {
         Plan plan = new PlanWriter(request, listed.stock(), expansion, purchases)
                 .write(leftovers, new PlanWriter.Proof(
                         solved.missed(), solved.cost(), solved.solver(), FleetOptions.limits()), remarks);
+        progress.step("checking the plan", 0);
         new PlanAudit(request, rules).check(plan);
         progress.step("plan checked", 1);
         return plan;
