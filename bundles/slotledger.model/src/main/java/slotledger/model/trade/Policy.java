@@ -64,6 +64,12 @@ public record Policy(
         return find(role).or(() -> find(ANY_ROLE));
     }
 
+    /** The same with as much money as is needed. */
+    public Policy withoutBudgets() {
+        return new Policy(currency, targets, Optional.empty(), Map.of(), perMachine, perModule, sparePercent,
+                atLeastOneSpare, reusePulled, harvest, leaveAlone);
+    }
+
     private Optional<Target> find(String role) {
         return targets.stream().filter(target -> key(target.role()).equals(key(role))).findFirst();
     }

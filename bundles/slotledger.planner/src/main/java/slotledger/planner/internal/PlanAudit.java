@@ -40,6 +40,7 @@ final class PlanAudit {
         plan.purchases().forEach(this::checkPurchase);
         checkSpares(plan);
         checkMoney(plan);
+        new ChoicesAudit(request.choices()).check(plan);
     }
 
     private void checkMachine(MachinePlan plan) {

@@ -7,10 +7,15 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import slotledger.model.board.BoardId;
 import slotledger.model.board.Redundancy;
+import slotledger.model.machine.AssetTag;
 import slotledger.model.machine.Machine;
 import slotledger.model.machine.Population;
+import slotledger.model.trade.Choices;
+import slotledger.model.trade.Pin;
 import slotledger.model.trade.Policy;
 import slotledger.model.trade.Target;
 import slotledger.planner.PlanRequest;
@@ -28,7 +33,8 @@ public final class FleetClasses {
             Population population,
             Optional<Target> target,
             boolean leaveAlone,
-            String costCentre) {
+            String costCentre,
+            Decided decided) {
     }
 
     private FleetClasses() {
@@ -39,6 +45,8 @@ public final class FleetClasses {
         Policy policy = request.policy();
         List<Machine> machines = new ArrayList<>(request.fleet().machines());
         machines.sort(Comparator.comparing(Machine::tag));
+        Map<AssetTag, Pin> pins = request.choices().pins().stream()
+                .collect(Collectors.toMap(Pin::machine, Function.identity()));
         Map<Key, List<Machine>> groups = new LinkedHashMap<>();
         for (Machine machine : machines) {
             Key key = new Key(
@@ -50,7 +58,8 @@ public final class FleetClasses {
                     machine.population(),
                     policy.target(machine.role()).map(FleetClasses::withoutRole),
                     policy.leaveAlone().covers(machine),
-                    costCentre(policy, machine));
+                    costCentre(policy, machine),
+                    decided(request.choices(), pins, machine));
             groups.computeIfAbsent(key, unused -> new ArrayList<>()).add(machine);
         }
         return groups.entrySet().stream()
@@ -59,8 +68,17 @@ public final class FleetClasses {
                         group.getKey().target(),
                         group.getKey().leaveAlone(),
                         group.getKey().costCentre(),
+                        group.getKey().decided(),
                         group.getValue()))
                 .toList();
+    }
+
+    private static Decided decided(Choices choices, Map<AssetTag, Pin> pins, Machine machine) {
+        if (choices.isEmpty()) {
+            return Decided.NOTHING;
+        }
+        Optional<Pin> pin = Optional.ofNullable(pins.get(machine.tag()));
+        return new Decided(pin.map(each -> each.applied(machine.population())), choices.uniformRoom(machine));
     }
 
     private static Target withoutRole(Target target) {

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import slotledger.model.finding.Finding;
 import slotledger.model.finding.Severity;
+import slotledger.model.trade.Choices;
 import slotledger.model.trade.Offer;
 import slotledger.model.trade.PriceStep;
 import slotledger.model.trade.Supplier;
@@ -32,7 +33,8 @@ public record UsableOffers(List<Offer> offers, List<Finding> remarks) {
         List<Finding> remarks = new ArrayList<>();
         for (Offer offer : request.market().offers()) {
             Optional<Finding> hindrance = expired(offer, request.date())
-                    .or(() -> foreign(offer, request));
+                    .or(() -> foreign(offer, request))
+                    .or(() -> forbidden(offer, request.choices()));
             hindrance.ifPresentOrElse(remarks::add, () -> usable.add(offer));
         }
         return new UsableOffers(usable, remarks);
@@ -62,6 +64,13 @@ public record UsableOffers(List<Offer> offers, List<Finding> remarks) {
                         "The offer %s (%s) or its delivery is in %s, the policy counts in %s; it is not used."
                                 .formatted(offer.id(), offer.piece(), other, currency),
                         "Ask %s for a price in %s.".formatted(offer.supplier(), currency)));
+    }
+
+    private static Optional<Finding> forbidden(Offer offer, Choices choices) {
+        return choices.forbids(offer).map(taste -> new Finding(Severity.NOTE, "offer-forbidden", offer.place(),
+                Optional.empty(), "",
+                "The offer %s (%s) is not used: somebody decided \"%s\".".formatted(offer.id(), offer.piece(), taste), "",
+                "Nothing; or take the line out of the choices (%s).".formatted(taste.place())));
     }
 
     private static Finding remark(Offer offer, String code, String message, String remedy) {

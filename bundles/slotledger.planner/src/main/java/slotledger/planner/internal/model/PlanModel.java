@@ -1,6 +1,8 @@
 package slotledger.planner.internal.model;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -39,6 +41,9 @@ public final class PlanModel {
     private final int[][] machines;
     private final Purchasing purchasing;
     private final CentreShares shares;
+    private final HumanChoices human;
+    private final Tastes tastes;
+    private final Optional<Earlier> earlier;
 
     public PlanModel(PlanRequest request, Stock stock, List<Options> options) {
         this.request = request;
@@ -57,6 +62,9 @@ public final class PlanModel {
             addKind(kind);
         }
         shares.addBudgets();
+        tastes = new Tastes(request.choices(), offers);
+        earlier = request.before().map(before -> new Earlier(programme, before, options, machines));
+        human = new HumanChoices(programme, request.choices(), options, machines);
         policy.budget().ifPresent(most -> programme.atMost("budget", purchasing.payable(), most.minor()));
     }
 
@@ -144,10 +152,17 @@ public final class PlanModel {
 
     /** What is wanted, first things first. */
     public List<Goal> goals() {
-        return List.of(
+        List<Goal> goals = new ArrayList<>(List.of(
                 new Goal("bringing machines on target", missed(), FIRST_NODES),
-                new Goal("looking for the least money", cost(), NODES),
-                new Goal("looking for the least work", work(), LAST_NODES));
+                new Goal("looking for the least money", cost(), NODES)));
+        Linear unpreferred = tastes.unpreferred(purchasing);
+        if (!unpreferred.isEmpty()) {
+            goals.add(new Goal("looking for what is preferred", unpreferred, LAST_NODES));
+        }
+        goals.add(new Goal("looking for the least work", work(), LAST_NODES));
+        earlier.ifPresent(before -> goals.add(
+                new Goal("looking for what stays as planned before", before.changes(), LAST_NODES)));
+        return goals;
     }
 
     /** Weighted machines that stay below their target though they could be brought there. */
@@ -158,11 +173,12 @@ public final class PlanModel {
                 missed.add(variable, options.get(group).group().weight());
             }
         });
+        human.addMissed(missed);
         return missed;
     }
 
     private Linear cost() {
-        Linear cost = purchasing.payable();
+        Linear cost = purchasing.payable().add(tastes.worth(purchasing), -1);
         forEachCandidate((group, candidate, variable) -> cost.add(variable, labour(policy, candidate)));
         return cost;
     }
@@ -194,6 +210,7 @@ public final class PlanModel {
         for (int group = 0; group < machines.length; group++) {
             values[machines[group][0]] = options.get(group).group().size();
         }
+        human.nothingDone(values);
         return values;
     }
 

@@ -45,7 +45,7 @@ public record Expansion(
 
     /** Expands the decisions. */
     public static Expansion of(PlanRequest request, Stock stock, Choice choice, List<JudgedBoard> boards) {
-        List<Job> jobs = Job.assign(choice);
+        List<Job> jobs = Job.assign(choice, request.before());
         Bench bench = new Bench(stock.offers(), choice, request.shelf());
         Workshop workshop = new Workshop(bench, request.policy().reusePulled());
         new WorkOrder(jobs, bench).work(workshop);
