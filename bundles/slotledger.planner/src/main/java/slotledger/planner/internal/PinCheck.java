@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import slotledger.model.machine.SlotContent;
+import slotledger.model.source.Place;
 import slotledger.model.trade.Pin;
 import slotledger.planner.Pins;
 import slotledger.planner.PlanRequest;
@@ -26,8 +27,8 @@ final class PinCheck {
         for (Pin pin : request.choices().pins()) {
             Optional<String> hindrance = pins.hindrance(pin, request.choices());
             if (hindrance.isPresent()) {
-                throw new PlannerException("%s Change the pin, or take it out (%s).".formatted(
-                        hindrance.get(), pin.place()));
+                throw new PlannerException("%s Change the pin, or take it out%s.".formatted(
+                        hindrance.get(), at(pin)));
             }
         }
     }
@@ -38,8 +39,8 @@ final class PinCheck {
             for (SlotContent content : pin.slots().values()) {
                 if (content.piece().isPresent() && !stock.numbers().containsKey(content.piece().get())) {
                     throw new PlannerException(("The pin of %s wants a %s, which no offer that can be used has, and which is"
-                            + " neither on the shelf nor in a machine. Change the pin, or take it out (%s).").formatted(
-                                    pin.machine(), content, pin.place()));
+                            + " neither on the shelf nor in a machine. Change the pin, or take it out%s.").formatted(
+                                    pin.machine(), content, at(pin)));
                 }
             }
         }
@@ -57,9 +58,13 @@ final class PinCheck {
         return missed;
     }
 
+    private static String at(Pin pin) {
+        return pin.place().equals(Place.NOWHERE) ? "" : " (%s)".formatted(pin.place());
+    }
+
     static PlannerException refusal(List<Pin> missed, String because) {
         return new PlannerException("Not all pins can be kept: %s. Not kept: %s. Change them, or take them out.".formatted(
-                because, missed.stream().map(pin -> "%s (%s)".formatted(pin, pin.place()))
+                because, missed.stream().map(pin -> pin + at(pin))
                         .collect(Collectors.joining("; "))));
     }
 }

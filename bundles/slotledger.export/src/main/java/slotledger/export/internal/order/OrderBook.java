@@ -83,7 +83,7 @@ public final class OrderBook {
     }
 
     private static Money charge(Supplier supplier, List<Purchase> purchases) {
-        Money none = Money.zero(purchases.get(0).perPack().currency());
+        Money none = Money.zero(purchases.get(0).total().currency());
         Money goods = purchases.stream().map(Purchase::total).reduce(none, Money::plus);
         boolean free = supplier.freeFrom()
                 .filter(from -> from.currency().equals(goods.currency()) && goods.compareTo(from) >= 0)

@@ -1,6 +1,5 @@
 package slotledger.intake.internal.choices;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Currency;
 import java.util.List;
@@ -35,6 +34,7 @@ import slotledger.model.source.Place;
 import slotledger.model.source.Source;
 import slotledger.model.trade.Market;
 import slotledger.model.trade.Offer;
+import slotledger.model.trade.PriceRule;
 import slotledger.model.trade.PriceStep;
 import slotledger.model.trade.Shelf;
 import slotledger.model.trade.Supplier;
@@ -76,8 +76,8 @@ final class SmallSchool {
     private static Offer offer(String supplier, String part, ModuleKind kind, String maker) {
         Money price = new Money(1000, Currency.getInstance("EUR"));
         return new Offer(supplier + "/" + part, supplier, part, Optional.of(maker), kind, 1,
-                List.of(new PriceStep(1, price)), OptionalInt.empty(), OptionalInt.empty(),
-                Optional.<LocalDate>empty(), Optional.empty(), Place.NOWHERE);
+                List.of(new PriceStep(1, price)), PriceRule.ALL_PACKS, OptionalInt.empty(), OptionalInt.empty(),
+                Optional.empty(), Optional.empty(), Optional.empty(), Place.NOWHERE);
     }
 
     private static Board board() {

@@ -55,7 +55,7 @@ final class Costs {
         for (Purchase line : purchases) {
             long modules = line.uses().stream()
                     .filter(use -> use.costCentre().equals(centre)).mapToInt(Purchase.Use::modules).sum();
-            long minor = Math.multiplyExact(line.perPack().minor(), modules) / line.offer().packSize();
+            long minor = Math.multiplyExact(line.total().minor(), modules) / line.modules();
             share = share.plus(new Money(minor, none.currency()));
         }
         return share;

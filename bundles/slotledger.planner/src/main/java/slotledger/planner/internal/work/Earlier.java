@@ -9,6 +9,7 @@ import slotledger.model.machine.Population;
 import slotledger.planner.internal.choice.Candidate;
 import slotledger.planner.internal.choice.Options;
 import slotledger.planner.internal.model.Choice;
+import slotledger.planner.internal.order.SlotChanges;
 
 /** Gives the machines of a class what an earlier plan gave them, as far as that is still to be given. */
 final class Earlier {
