@@ -23,6 +23,7 @@ import slotledger.app.Project;
 import slotledger.app.RuleText;
 import slotledger.app.Survey;
 import slotledger.app.Trial;
+import slotledger.app.WrittenGoal;
 import slotledger.catalog.BoardFormat;
 import slotledger.catalog.CatalogReader;
 import slotledger.catalog.FleetResolver;
@@ -132,19 +133,43 @@ public final class DefaultFleetDesk implements FleetDesk {
 
     @Override
     public Plan plan(Survey survey, Progress progress) throws DeskException {
-        Policy policy = PolicyCheck.usable(survey);
-        if (survey.fleet().machines().isEmpty()) {
-            throw new DeskException(Trouble.PLAN, "There is no machine to plan: the inventories list "
-                    + survey.observed() + ", and none has a known board and modules. The command \"check\" says why.");
-        }
+        return plan(survey, Optional.empty(), progress);
+    }
+
+    @Override
+    public Plan planWith(String solver, Survey survey, Progress progress) throws DeskException {
+        return plan(survey, Optional.of(solver), progress);
+    }
+
+    @Override
+    public List<WrittenGoal> writeProgrammes(
+            Survey survey, String form, Path folder, boolean force, Progress progress) throws DeskException {
         try {
-            Plan plan = planner.plan(new PlanRequest(survey.project().title(), survey.fleet(), survey.market(),
-                    survey.shelf(), policy, survey.project().date(), survey.choices(), Optional.empty()), progress);
+            return ProgrammeFiles.write(planner, request(survey), form, folder, force, progress);
+        } catch (PlannerException problem) {
+            throw new DeskException(Trouble.PLAN, problem.getMessage(), problem);
+        }
+    }
+
+    private Plan plan(Survey survey, Optional<String> solver, Progress progress) throws DeskException {
+        PlanRequest request = request(survey).with(solver);
+        try {
+            Plan plan = planner.plan(request, progress);
             new PlanCheck(rules).check(plan, survey.fleet());
             return plan;
         } catch (PlannerException problem) {
             throw new DeskException(Trouble.PLAN, problem.getMessage(), problem);
         }
+    }
+
+    private static PlanRequest request(Survey survey) throws DeskException {
+        Policy policy = PolicyCheck.usable(survey);
+        if (survey.fleet().machines().isEmpty()) {
+            throw new DeskException(Trouble.PLAN, "There is no machine to plan: the inventories list "
+                    + survey.observed() + ", and none has a known board and modules. The command \"check\" says why.");
+        }
+        return new PlanRequest(survey.project().title(), survey.fleet(), survey.market(), survey.shelf(), policy,
+                survey.project().date(), survey.choices(), Optional.empty());
     }
 
     @Override

@@ -19,6 +19,7 @@ import picocli.CommandLine.Spec;
             CheckCommand.class,
             PlanCommand.class,
             PrintCommand.class,
+            ProgrammeCommand.class,
             ProveCommand.class,
             ExplainCommand.class,
             MatrixCommand.class,

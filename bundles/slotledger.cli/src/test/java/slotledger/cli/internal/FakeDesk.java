@@ -15,6 +15,7 @@ import slotledger.app.Project;
 import slotledger.app.RuleText;
 import slotledger.app.Survey;
 import slotledger.app.Trial;
+import slotledger.app.WrittenGoal;
 import slotledger.model.board.BoardId;
 import slotledger.model.board.Redundancy;
 import slotledger.model.family.Families;
@@ -183,6 +184,20 @@ final class FakeDesk implements FleetDesk {
         return new Plan("school", DAY, policy, List.of(), List.of(), List.of(),
                 new Spending(NOTHING, Map.of(), NOTHING, Map.of()),
                 new Optimality(0, 0, NOTHING, NOTHING, "none", List.of(), false), List.of());
+    }
+
+    @Override
+    public Plan planWith(String solver, Survey survey, Progress progress) {
+        calls.add("solver " + solver);
+        return plan(survey, progress);
+    }
+
+    @Override
+    public List<WrittenGoal> writeProgrammes(
+            Survey survey, String form, Path folder, boolean force, Progress progress) {
+        calls.add("programmes " + form + " " + folder + " " + force);
+        return List.of(new WrittenGoal(folder.resolve("goal-1." + form), "first things", 3, 2),
+                new WrittenGoal(folder.resolve("goal-2." + form), "money", 7, 7));
     }
 
     @Override
