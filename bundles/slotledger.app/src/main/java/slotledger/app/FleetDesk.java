@@ -25,7 +25,8 @@ public interface FleetDesk {
     Label readLabel(String text);
 
     /**
-     * Finds a project's files by their usual names in a folder: fleet*, offers*, shelf*, policy*, mapping*, boards/.
+     * Finds a project's files by their usual names in a folder: fleet*, offers*, shelf*, policy*, choices*,
+     * mapping*, boards/.
      *
      * @throws DeskException where the folder is missing or holds no inventory
      */

@@ -16,6 +16,7 @@ import java.util.Optional;
  * @param offers      offers of suppliers
  * @param shelves     modules owned
  * @param policy      what is wanted and allowed
+ * @param choices     what people decided beforehand
  * @param date        offers must hold on this day
  */
 public record Project(
@@ -26,7 +27,21 @@ public record Project(
         List<Path> offers,
         List<Path> shelves,
         Optional<Path> policy,
+        Optional<Path> choices,
         LocalDate date) {
+
+    /** A project in which nobody decided anything beforehand. */
+    public Project(
+            String title,
+            List<Path> inventories,
+            Optional<Path> mapping,
+            List<Path> boards,
+            List<Path> offers,
+            List<Path> shelves,
+            Optional<Path> policy,
+            LocalDate date) {
+        this(title, inventories, mapping, boards, offers, shelves, policy, Optional.empty(), date);
+    }
 
     public Project {
         Objects.requireNonNull(title, "title");
@@ -36,6 +51,7 @@ public record Project(
         offers = List.copyOf(offers);
         shelves = List.copyOf(shelves);
         Objects.requireNonNull(policy, "policy");
+        Objects.requireNonNull(choices, "choices");
         Objects.requireNonNull(date, "date");
     }
 

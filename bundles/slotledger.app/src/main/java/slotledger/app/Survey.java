@@ -8,6 +8,7 @@ import slotledger.model.finding.Finding;
 import slotledger.model.machine.Fleet;
 import slotledger.model.observed.ObservedMachine;
 import slotledger.model.observed.TableUse;
+import slotledger.model.trade.Choices;
 import slotledger.model.trade.Market;
 import slotledger.model.trade.Policy;
 import slotledger.model.trade.Shelf;
@@ -24,6 +25,7 @@ import slotledger.model.trade.Shelf;
  * @param market     offers
  * @param shelf      modules owned
  * @param policy     empty where the project has none
+ * @param choices    what people decided beforehand
  * @param findings   of all files, in reading order
  */
 public record Survey(
@@ -36,7 +38,23 @@ public record Survey(
         Market market,
         Shelf shelf,
         Optional<Policy> policy,
+        Choices choices,
         List<Finding> findings) {
+
+    /** A survey in which nobody decided anything beforehand. */
+    public Survey(
+            Project project,
+            List<TableUse> columns,
+            int observed,
+            List<Board> boards,
+            Fleet fleet,
+            List<ObservedMachine> unresolved,
+            Market market,
+            Shelf shelf,
+            Optional<Policy> policy,
+            List<Finding> findings) {
+        this(project, columns, observed, boards, fleet, unresolved, market, shelf, policy, Choices.NONE, findings);
+    }
 
     public Survey {
         Objects.requireNonNull(project, "project");
@@ -47,6 +65,7 @@ public record Survey(
         Objects.requireNonNull(market, "market");
         Objects.requireNonNull(shelf, "shelf");
         Objects.requireNonNull(policy, "policy");
+        Objects.requireNonNull(choices, "choices");
         findings = List.copyOf(findings);
     }
 

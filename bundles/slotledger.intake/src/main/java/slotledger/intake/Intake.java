@@ -8,11 +8,15 @@ import slotledger.model.module.ModuleKind;
 import slotledger.model.observed.LabelReading;
 import slotledger.model.observed.ObservedFleet;
 import slotledger.model.task.Progress;
+import slotledger.model.trade.Choices;
 import slotledger.model.trade.Market;
 import slotledger.model.trade.Policy;
 import slotledger.model.trade.Shelf;
 
-/** Reads what people have: inventories, offers, shelf lists, policies. Files are .xlsx, .xls, .csv or (policy) text. */
+/**
+ * Reads what people have: inventories, offers, shelf lists, policies, choices. Files are .xlsx, .xls, .csv or (policy,
+ * choices) text.
+ */
 public interface Intake {
 
     /**
@@ -30,6 +34,13 @@ public interface Intake {
     Reading<Shelf> readShelf(List<Path> files, Progress progress) throws IntakeException;
 
     Reading<Policy> readPolicy(Path file) throws IntakeException;
+
+    /**
+     * Reads what people decided.
+     *
+     * @param known what they can speak of; what is named and is not there becomes a finding
+     */
+    Reading<Choices> readChoices(Path file, Known known) throws IntakeException;
 
     /**
      * Reads what stands on a module's label or in a list ("8GB 2Rx8 PC4-2400T-SE1"); empty where no capacity is told.

@@ -175,7 +175,7 @@ public final class DefaultFleetDesk implements FleetDesk {
                     + survey.observed() + ", and none has a known board and modules. The command \"check\" says why.");
         }
         return new PlanRequest(survey.project().title(), survey.fleet(), survey.market(), survey.shelf(), policy,
-                survey.project().date());
+                survey.project().date(), survey.choices(), Optional.empty());
     }
 
     @Override

@@ -19,6 +19,7 @@ final class ProjectFiles {
 
     private static final Set<String> SHEETS = Set.of("xlsx", "xls", "csv");
     private static final Set<String> POLICIES = Set.of("xlsx", "xls", "csv", "yaml", "yml", "txt");
+    private static final Set<String> CHOICES = Set.of("yaml", "yml", "txt");
     private static final Set<String> TEXTS = Set.of("txt", "yaml", "yml", "csv");
 
     private final Path folder;
@@ -56,6 +57,7 @@ final class ProjectFiles {
                 named("offers", SHEETS),
                 named("shelf", SHEETS),
                 only("policy", POLICIES),
+                only("choices", CHOICES),
                 date);
     }
 

@@ -17,6 +17,7 @@ import slotledger.catalog.FleetResolver;
 import slotledger.catalog.ResolvedFleet;
 import slotledger.intake.Intake;
 import slotledger.intake.IntakeException;
+import slotledger.intake.Known;
 import slotledger.intake.Reading;
 import slotledger.model.finding.Finding;
 import slotledger.model.machine.AssetTag;
@@ -25,6 +26,7 @@ import slotledger.model.observed.ObservedFleet;
 import slotledger.model.observed.ObservedMachine;
 import slotledger.model.observed.TableUse;
 import slotledger.model.task.Progress;
+import slotledger.model.trade.Choices;
 import slotledger.model.trade.Market;
 import slotledger.model.trade.Policy;
 import slotledger.model.trade.Shelf;
@@ -58,18 +60,24 @@ final class Surveyor {
             progress.step("Looking up boards", -1);
             ResolvedFleet resolved = resolver.resolve(observed, catalog.catalog());
             findings.addAll(resolved.findings());
-            progress.step("Reading offers, shelf and policy", -1);
+            progress.step("Reading offers, shelf, policy and choices", -1);
             Market market = project.offers().isEmpty() ? Market.NONE
                     : kept(intake.readOffers(project.offers(), progress), columns, findings);
             Shelf shelf = project.shelves().isEmpty() ? Shelf.EMPTY
                     : kept(intake.readShelf(project.shelves(), progress), columns, findings);
             Optional<Policy> policy = project.policy().isEmpty() ? Optional.empty()
                     : Optional.of(kept(intake.readPolicy(project.policy().get()), columns, findings));
+            Choices choices = Choices.NONE;
+            if (project.choices().isPresent()) {
+                choices = kept(intake.readChoices(project.choices().get(),
+                        new Known(resolved.fleet(), resolved.unresolved(), market, shelf)), columns, findings);
+                findings.addAll(new ChoicesCheck(rules, resolved.fleet(), policy).findings(choices));
+            }
             progress.step("Looking for what is easily mixed up", -1);
             findings.addAll(new Confusions(rules).findings(resolved.fleet(), market, shelf, progress));
             progress.check();
             return new Survey(project, columns, observed.machines().size(), catalog.catalog().boards(),
-                    resolved.fleet(), resolved.unresolved(), market, shelf, policy, findings);
+                    resolved.fleet(), resolved.unresolved(), market, shelf, policy, choices, findings);
         } catch (IntakeException | CatalogException problem) {
             throw new DeskException(Trouble.INPUT, problem.getMessage(), problem);
         }

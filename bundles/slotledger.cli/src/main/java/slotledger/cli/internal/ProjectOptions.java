@@ -16,7 +16,8 @@ final class ProjectOptions {
     @Parameters(
             index = "0",
             paramLabel = "PROJECT",
-            description = "Folder with the files fleet*, offers*, shelf*, policy*, mapping* and the folder boards/.")
+            description = "Folder with the files fleet*, offers*, shelf*, policy*, choices*, mapping* and the folder "
+                    + "boards/.")
     private Path folder;
 
     @Option(names = "--fleet", paramLabel = "FILE", description = "Inventory to read instead; may be given again.")
@@ -33,6 +34,9 @@ final class ProjectOptions {
 
     @Option(names = "--policy", paramLabel = "FILE", description = "Policy to read instead.")
     private Path policy;
+
+    @Option(names = "--choices", paramLabel = "FILE", description = "What people decided, to read instead.")
+    private Path choices;
 
     @Option(names = "--mapping", paramLabel = "FILE", description = "Column mapping to read instead.")
     private Path mapping;
@@ -53,6 +57,7 @@ final class ProjectOptions {
                 offers == null ? found.offers() : offers,
                 shelves == null ? found.shelves() : shelves,
                 policy == null ? found.policy() : Optional.of(policy),
+                choices == null ? found.choices() : Optional.of(choices),
                 date == null ? found.date() : date);
     }
 }

@@ -12,7 +12,9 @@ import org.osgi.service.component.annotations.ReferenceCardinality;
 import org.osgi.service.component.annotations.ReferencePolicyOption;
 import slotledger.intake.Intake;
 import slotledger.intake.IntakeException;
+import slotledger.intake.Known;
 import slotledger.intake.Reading;
+import slotledger.intake.internal.choices.ChoicesReader;
 import slotledger.intake.internal.fleet.FleetMerger;
 import slotledger.intake.internal.fleet.SpreadsheetInventory;
 import slotledger.intake.internal.offer.MarketMerger;
@@ -36,6 +38,7 @@ import slotledger.model.observed.LabelReading;
 import slotledger.model.observed.ObservedFleet;
 import slotledger.model.source.Place;
 import slotledger.model.task.Progress;
+import slotledger.model.trade.Choices;
 import slotledger.model.trade.Market;
 import slotledger.model.trade.Policy;
 import slotledger.model.trade.Shelf;
@@ -112,6 +115,11 @@ public final class DefaultIntake implements Intake {
     @Override
     public Reading<Policy> readPolicy(Path file) throws IntakeException {
         return new PolicyReader(sheets).read(file);
+    }
+
+    @Override
+    public Reading<Choices> readChoices(Path file, Known known) throws IntakeException {
+        return ChoicesReader.read(file, known);
     }
 
     @Override

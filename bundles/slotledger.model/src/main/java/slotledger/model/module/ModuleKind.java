@@ -150,6 +150,33 @@ public record ModuleKind(
         return draft.kind();
     }
 
+    /** Whether every fact a description gives holds for this kind; what the description leaves out doesn't matter. */
+    public boolean isDescribedBy(ModuleKind description) {
+        return capacity.equals(description.capacity)
+                && says(description.generation, generation)
+                && says(description.form, form)
+                && says(description.ranks, ranks)
+                && says(description.chipWidth, chipWidth)
+                && says(description.chipSize, chipSize)
+                && says(description.stack, stack)
+                && says(description.errorCheck, errorCheck)
+                && says(description.checkBits, checkBits)
+                && says(description.buffering, buffering)
+                && says(description.rate, rate)
+                && says(description.casLatency, casLatency)
+                && (description.voltages.isEmpty() || description.voltages.equals(voltages))
+                && says(description.accessTime, accessTime)
+                && says(description.contacts, contacts);
+    }
+
+    private static boolean says(Optional<?> described, Optional<?> known) {
+        return described.isEmpty() || described.equals(known);
+    }
+
+    private static boolean says(OptionalInt described, OptionalInt known) {
+        return described.isEmpty() || described.equals(known);
+    }
+
     /**
      * One line for people, unknown facts left out: "8 GB DDR4-2666 SO-DIMM, 1Rx8, 8 Gbit chips, non-ECC, unbuffered,
      * 1.2 V".

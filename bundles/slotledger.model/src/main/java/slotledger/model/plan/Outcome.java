@@ -10,8 +10,8 @@ public enum Outcome {
     IMPROVED("better, but below its target"),
     /** Below its target and stays so. */
     NOT_HELPED("not helped"),
-    /** Gives modules away and stays on target. */
-    DONOR("gives modules, stays on target"),
+    /** Opened though it was on target, for its modules or by somebody's decision; stays on target. */
+    DONOR("opened for others or by decision, stays on target"),
     /** The policy says to leave it alone. */
     LEFT_ALONE("left alone"),
     /** No target is set for its role. */

@@ -114,6 +114,12 @@ public record Policy(
         return find(role).or(() -> find(ANY_ROLE));
     }
 
+    /** The same with as much money as is needed. */
+    public Policy withoutBudgets() {
+        return new Policy(currency, targets, Optional.empty(), Map.of(), perMachine, perModule, sparePercent,
+                atLeastOneSpare, reusePulled, harvest, leaveAlone, buying, waves);
+    }
+
     private Optional<Target> find(String role) {
         return targets.stream().filter(target -> key(target.role()).equals(key(role))).findFirst();
     }

@@ -3,6 +3,8 @@ package slotledger.planner.internal;
 import java.util.List;
 import java.util.Objects;
 import slotledger.model.task.Progress;
+import slotledger.model.trade.Choices;
+import slotledger.model.trade.Policy;
 import slotledger.planner.PlanRequest;
 import slotledger.planner.PlannerException;
 import slotledger.planner.internal.choice.FleetClasses;
@@ -35,14 +37,23 @@ public record Listed(
         options = List.copyOf(options);
     }
 
+    /** The same, asked with other money or other choices that list nothing else. */
+    Listed with(Policy policy, Choices choices) {
+        PlanRequest asked = new PlanRequest(request.title(), request.fleet(), request.market(), request.shelf(), policy,
+                request.date(), choices, request.before());
+        return new Listed(asked, usable, stock, boards, options);
+    }
+
     /** Lists everything. */
     static Listed of(PlanRequest request, MemoryRules rules, Progress progress) throws PlannerException {
         Currencies.check(request.policy());
         progress.step("grouping machines into classes", 0);
+        PinCheck.check(request, rules);
         UsableOffers usable = UsableOffers.of(request);
         List<MachineClass> classes = FleetClasses.of(request);
         Stock stock = Stock.of(usable.offers(), request.shelf(), classes);
-        FleetOptions fleet = new FleetOptions(rules, request.policy(), stock, classes);
+        PinCheck.check(request, stock);
+        FleetOptions fleet = new FleetOptions(rules, request.policy(), request.choices(), stock, classes);
         List<Options> options = fleet.list(progress);
         return new Listed(request, usable, stock, fleet.boards(), options);
     }

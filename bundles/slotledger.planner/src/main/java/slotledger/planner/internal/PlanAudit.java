@@ -46,6 +46,7 @@ final class PlanAudit {
         plan.machines().forEach(this::checkMachine);
         checkModules(plan);
         new MoneyAudit(request).check(plan);
+        new ChoicesAudit(request.choices()).check(plan);
     }
 
     private void checkMachine(MachinePlan plan) {

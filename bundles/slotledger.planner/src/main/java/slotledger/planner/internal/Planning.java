@@ -4,11 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalInt;
 import slotledger.model.finding.Finding;
 import slotledger.model.plan.Insights;
 import slotledger.model.plan.Leftover;
 import slotledger.model.plan.Plan;
 import slotledger.model.task.Progress;
+import slotledger.model.trade.Choices;
+import slotledger.model.trade.Pin;
 import slotledger.planner.GoalText;
 import slotledger.planner.PlanRequest;
 import slotledger.planner.PlannerException;
@@ -49,7 +52,26 @@ public final class Planning {
     /** The best plan; see {@link slotledger.planner.FleetPlanner}. */
     public Plan plan(PlanRequest request, Progress progress) throws PlannerException {
         Listed listed = list(request, progress);
-        return write(listed, solve(listed, progress), progress);
+        Solved solved = solve(listed, progress);
+        List<Pin> missed = PinCheck.missed(request, solved.choice());
+        if (!missed.isEmpty()) {
+            throw PinCheck.refusal(missed, whyMissed(listed, progress));
+        }
+        return write(listed, solved, progress);
+    }
+
+    /** Asks whether they could all be kept with more money, or with more machines opened. */
+    private String whyMissed(Listed listed, Progress progress) throws PlannerException {
+        PlanRequest request = listed.request();
+        Choices choices = request.choices();
+        Listed free = listed.with(request.policy(), new Choices(
+                choices.pins(), choices.tastes(), choices.uniform(), OptionalInt.empty()));
+        if (PinCheck.missed(request, solve(free, progress).choice()).isEmpty()) {
+            return "at most %d machines may be opened".formatted(choices.mostOpened().orElse(0));
+        }
+        Listed rich = free.with(request.policy().withoutBudgets(), free.request().choices());
+        return PinCheck.missed(request, solve(rich, progress).choice()).isEmpty()
+                ? "the budget does not reach" : "the modules they want can't be had in such numbers";
     }
 
     /** See {@link slotledger.planner.FleetPlanner}. */
@@ -91,6 +113,7 @@ public final class Planning {
         List<Leftover> leftovers = new ArrayList<>(expansion.leftovers());
         leftovers.addAll(purchases.leftovers());
         List<Finding> remarks = new ArrayList<>(listed.usable().remarks());
+        remarks.addAll(RoomRemarks.of(solved.choice()));
         passedOver.forEach(why -> remarks.add(Remarks.ofSolver(solver.name(), why)));
         remarks.addAll(Remarks.of(
                 listed.boards(), listed.stock(), listed.options(), expansion, purchases.lines()));

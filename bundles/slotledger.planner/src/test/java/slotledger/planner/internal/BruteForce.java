@@ -39,7 +39,7 @@ final class BruteForce {
         }
     }
 
-    private record Way(int[] in, int[] out, int moves, boolean onTarget) {
+    private record Way(int[] in, int[] out, int moves, boolean onTarget, Population after) {
     }
 
     private final PlanRequest request;
@@ -48,11 +48,15 @@ final class BruteForce {
     private final List<List<Way>> ways = new ArrayList<>();
     private final Map<List<Integer>, Long> orders = new HashMap<>();
     private final Map<Piece, Boolean> uses = new HashMap<>();
+    private final List<Population> ends = new ArrayList<>();
+    private final BruteForceChoices rooms;
+    private int mixed = Integer.MAX_VALUE;
     private Best best = new Best(-1, Long.MAX_VALUE, Long.MAX_VALUE);
 
     BruteForce(PlanRequest request, MemoryRules rules) {
         this.request = request;
         this.rules = rules;
+        rooms = new BruteForceChoices(request);
         Set<Piece> all = new HashSet<>();
         request.market().offers().forEach(offer -> all.add(offer.piece()));
         all.addAll(request.shelf().pieces().keySet());
@@ -65,6 +69,17 @@ final class BruteForce {
             List<Way> own = new ArrayList<>();
             fill(machine, machine.population(), 0, own);
             ways.add(own);
+        }
+        rooms.find(this::isOnTarget);
+        for (int i = 0; i < ways.size(); i++) {
+            Machine machine = request.fleet().machines().get(i);
+            ways.get(i).removeIf(way -> !rooms.mayEnd(machine, way.after(), isOnTarget(machine, machine.population())));
+        }
+        rooms.share(machine -> ways.get(request.fleet().machines().indexOf(machine)).stream()
+                .map(Way::after).toList());
+        for (int i = 0; i < ways.size(); i++) {
+            Machine machine = request.fleet().machines().get(i);
+            ways.get(i).removeIf(way -> !rooms.mayEndAlone(machine, way.after()));
         }
         walk(0, new int[kinds.size()], new int[kinds.size()], 0, 0, 0);
         return best;
@@ -90,11 +105,16 @@ final class BruteForce {
             return true;
         }
         boolean onTargetNow = isOnTarget(machine, machine.population());
+        if (rooms.pinned(machine).isPresent()) {
+            return rooms.pinned(machine).get().equals(after)
+                    && !rules.judge(Setup.of(request.fleet(), machine).with(after)).blocks();
+        }
         if (request.policy().leaveAlone().covers(machine) || !isOnTarget(machine, after)
-                || onTargetNow && !(request.policy().harvest() && request.policy().reusePulled())) {
+                || onTargetNow && !rooms.isNamed(machine)
+                        && !(request.policy().harvest() && request.policy().reusePulled())) {
             return false;
         }
-        if (!onTargetNow && channels(machine, after) < channels(machine, machine.population())) {
+        if ((!onTargetNow || rooms.isNamed(machine)) && channels(machine, after) < channels(machine, machine.population())) {
             return false;
         }
         Verdict verdict = rules.judge(Setup.of(request.fleet(), machine).with(after));
@@ -134,7 +154,7 @@ final class BruteForce {
             in[kind] -= within;
             out[kind] -= within;
         }
-        return new Way(in, out, moves, isOnTarget(machine, after));
+        return new Way(in, out, moves, isOnTarget(machine, after), after);
     }
 
     private void walk(int machine, int[] in, int[] out, long weight, long labour, long moves) {
@@ -145,8 +165,11 @@ final class BruteForce {
                 needs.add(Math.max(0, in[kind] - own));
             }
             long order = orders.computeIfAbsent(needs, this::cheapestOrder);
-            if (order != Long.MAX_VALUE && best.isBeatenBy(weight, labour + order, moves)) {
+            int mixedNow = rooms.mixed(ends);
+            boolean isBetter = mixedNow != mixed ? mixedNow < mixed : best.isBeatenBy(weight, labour + order, moves);
+            if (order != Long.MAX_VALUE && mixedNow != BruteForceChoices.NEVER && isBetter) {
                 best = new Best(weight, labour + order, moves);
+                mixed = mixedNow;
             }
             return;
         }
@@ -157,7 +180,9 @@ final class BruteForce {
             long work = way.moves() == 0 ? 0 : request.policy().perMachine().minor()
                     + way.moves() * request.policy().perModule().minor();
             long counts = way.onTarget() ? request.policy().target(which.role()).orElseThrow().weight() : 0;
+            ends.add(way.after());
             walk(machine + 1, in, out, weight + counts, labour + work, moves + way.moves());
+            ends.remove(ends.size() - 1);
             add(in, way.in(), -1);
             add(out, way.out(), -1);
         }
@@ -175,7 +200,9 @@ final class BruteForce {
 
     /** Whether some machine that may be opened takes the kind with no other beside it; others are never bought. */
     private boolean isOfUse(Piece kind) {
-        return uses.computeIfAbsent(kind, each -> request.fleet().machines().stream()
+        boolean isPinned = request.fleet().machines().stream().anyMatch(machine ->
+                rooms.pinned(machine).filter(after -> after.pieces().contains(kind)).isPresent());
+        return isPinned || uses.computeIfAbsent(kind, each -> request.fleet().machines().stream()
                 .filter(this::mayBeOpened)
                 .anyMatch(machine -> isOfUse(machine, each)));
     }
@@ -205,7 +232,7 @@ final class BruteForce {
     private boolean mayBeOpened(Machine machine) {
         boolean harvest = request.policy().harvest() && request.policy().reusePulled();
         return request.policy().target(machine.role()).isPresent()
-                && (harvest || !isOnTarget(machine, machine.population()));
+                && (harvest || rooms.isNamed(machine) || !isOnTarget(machine, machine.population()));
     }
 
     private long order(List<Integer> needs, int offer, int[] packs) {
@@ -214,7 +241,8 @@ final class BruteForce {
             return price(needs, packs);
         }
         long cheapest = Long.MAX_VALUE;
-        boolean counts = isUsable(offers.get(offer)) && isOfUse(offers.get(offer).piece());
+        boolean isForbidden = request.choices().forbids(offers.get(offer)).isPresent();
+        boolean counts = !isForbidden && isUsable(offers.get(offer)) && isOfUse(offers.get(offer).piece());
         int most = counts ? Math.min(12, offers.get(offer).stock().orElse(12)) : 0;
         for (int count = 0; count <= most; count++) {
             packs[offer] = count;

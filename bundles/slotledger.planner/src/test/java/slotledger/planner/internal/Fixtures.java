@@ -35,10 +35,12 @@ import slotledger.model.module.Form;
 import slotledger.model.module.Generation;
 import slotledger.model.module.ModuleKind;
 import slotledger.model.module.Piece;
+import slotledger.model.plan.Plan;
 import slotledger.model.source.Ground;
 import slotledger.model.source.Place;
 import slotledger.model.source.Source;
 import slotledger.model.trade.Buying;
+import slotledger.model.trade.Choices;
 import slotledger.model.trade.Market;
 import slotledger.model.trade.Offer;
 import slotledger.model.trade.Policy;
@@ -75,6 +77,8 @@ final class Fixtures {
     Buying buying = Buying.PLAIN;
     boolean reusePulled = true;
     boolean harvest;
+    Choices choices = Choices.NONE;
+    Optional<Plan> before = Optional.empty();
     Policy.LeaveAlone leaveAlone = Policy.LeaveAlone.NONE;
 
     static ModuleKind kind(int gib) {
@@ -216,6 +220,6 @@ final class Fixtures {
 
     PlanRequest request() {
         return new PlanRequest("test", new Fleet(machines, boards), new Market(offers, suppliers),
-                new Shelf(shelf), policy(), DAY);
+                new Shelf(shelf), policy(), DAY, choices, before);
     }
 }

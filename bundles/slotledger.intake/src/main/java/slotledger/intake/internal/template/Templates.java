@@ -19,7 +19,7 @@ import slotledger.intake.internal.report.SafeCells;
 import slotledger.intake.internal.report.WholeFile;
 
 /**
- * Writes the fill-in files: workbooks with explanations on their headings and an example row, and two text files. They
+ * Writes the fill-in files: workbooks with explanations on their headings and an example row, and three text files. They
  * have the names a project's files have, so that the folder can be used once they are filled in.
  */
 public final class Templates {
@@ -39,6 +39,7 @@ public final class Templates {
         written.add(table(folder.resolve("shelf.xlsx"), "Shelf", TemplateSheets.SHELF,
                 "One row a kind of module that you own and that is in no machine."));
         written.add(text("policy-template.yaml", folder.resolve("policy.yaml")));
+        written.add(text("choices-template.yaml", folder.resolve("choices.yaml")));
         written.add(text("mapping-template.txt", folder.resolve("mapping.txt")));
         // Not beside policy.yaml: a project has one policy.
         written.add(policy(folder.resolve("instead-of-policy-yaml").resolve("policy.xlsx")));

@@ -36,7 +36,7 @@ class TemplatesTest {
 
     @BeforeEach
     void write() throws IntakeException {
-        assertEquals(List.of("fleet.xlsx", "offers.xlsx", "shelf.xlsx", "policy.yaml", "mapping.txt",
+        assertEquals(List.of("fleet.xlsx", "offers.xlsx", "shelf.xlsx", "policy.yaml", "choices.yaml", "mapping.txt",
                 "instead-of-policy-yaml/policy.xlsx"),
                 intake.writeTemplates(folder).stream()
                         .map(file -> folder.relativize(file).toString().replace('\\', '/')).toList());

@@ -8,10 +8,15 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import slotledger.model.board.BoardId;
 import slotledger.model.board.Redundancy;
+import slotledger.model.machine.AssetTag;
 import slotledger.model.machine.Machine;
 import slotledger.model.machine.Population;
+import slotledger.model.trade.Choices;
+import slotledger.model.trade.Pin;
 import slotledger.model.trade.Policy;
 import slotledger.model.trade.Target;
 import slotledger.planner.PlanRequest;
@@ -29,7 +34,8 @@ public final class FleetClasses {
             Population population,
             Optional<Target> target,
             boolean leaveAlone,
-            String costCentre) {
+            String costCentre,
+            Decided decided) {
     }
 
     private FleetClasses() {
@@ -43,6 +49,8 @@ public final class FleetClasses {
         Map<String, Optional<Target>> targets = new HashMap<>();
         Map<String, String> centres = new HashMap<>();
         boolean anyLeftAlone = !policy.leaveAlone().equals(Policy.LeaveAlone.NONE);
+        Map<AssetTag, Pin> pins = request.choices().pins().stream()
+                .collect(Collectors.toMap(Pin::machine, Function.identity()));
         Map<Key, List<Machine>> groups = new LinkedHashMap<>();
         for (Machine machine : machines) {
             Key key = new Key(
@@ -54,7 +62,8 @@ public final class FleetClasses {
                     machine.population(),
                     targets.computeIfAbsent(machine.role(), role -> policy.target(role).map(FleetClasses::withoutRole)),
                     anyLeftAlone && policy.leaveAlone().covers(machine),
-                    centres.computeIfAbsent(machine.costCentre(), name -> costCentre(policy, name)));
+                    centres.computeIfAbsent(machine.costCentre(), name -> costCentre(policy, name)),
+                    decided(request.choices(), pins, machine));
             groups.computeIfAbsent(key, unused -> new ArrayList<>()).add(machine);
         }
         return groups.entrySet().stream()
@@ -63,8 +72,17 @@ public final class FleetClasses {
                         group.getKey().target(),
                         group.getKey().leaveAlone(),
                         group.getKey().costCentre(),
+                        group.getKey().decided(),
                         group.getValue()))
                 .toList();
+    }
+
+    private static Decided decided(Choices choices, Map<AssetTag, Pin> pins, Machine machine) {
+        if (choices.isEmpty()) {
+            return Decided.NOTHING;
+        }
+        Optional<Pin> pin = Optional.ofNullable(pins.get(machine.tag()));
+        return new Decided(pin.map(each -> each.applied(machine.population())), choices.uniformRoom(machine));
     }
 
     private static Target withoutRole(Target target) {

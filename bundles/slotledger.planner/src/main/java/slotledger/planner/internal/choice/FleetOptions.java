@@ -1,6 +1,5 @@
 package slotledger.planner.internal.choice;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -11,6 +10,7 @@ import slotledger.model.board.BoardId;
 import slotledger.model.board.Processor;
 import slotledger.model.board.Redundancy;
 import slotledger.model.task.Progress;
+import slotledger.model.trade.Choices;
 import slotledger.model.trade.Policy;
 import slotledger.rules.MemoryRules;
 import slotledger.rules.Setup;
@@ -36,8 +36,17 @@ public final class FleetOptions {
     private final int classes;
     private final Map<BoardKey, BoardOptions> boards = new LinkedHashMap<>();
 
+    private final Choices choices;
+
+    /** Nobody decided anything beforehand. */
     public FleetOptions(MemoryRules rules, Policy policy, Stock stock, List<MachineClass> classes) {
+        this(rules, policy, Choices.NONE, stock, classes);
+    }
+
+    public FleetOptions(
+            MemoryRules rules, Policy policy, Choices choices, Stock stock, List<MachineClass> classes) {
         this.policy = policy;
+        this.choices = choices;
         this.stock = stock;
         this.classes = classes.size();
         for (int i = 0; i < classes.size(); i++) {
@@ -51,6 +60,7 @@ public final class FleetOptions {
     public List<Options> list(Progress progress) {
         List<BoardOptions> each = List.copyOf(boards.values());
         Shared.forEach(each, BoardOptions::look, progress, "looking at the machines as they are");
+        openRooms(each);
         boolean[] pulled = new boolean[stock.pieces().size()];
         if (policy.reusePulled()) {
             each.forEach(board -> board.markPulled(pulled));
@@ -59,6 +69,9 @@ public final class FleetOptions {
         IntStream.range(0, canBeHad.length)
                 .filter(kind -> stock.isOfferedOrOwned(stock.pieces().get(kind)))
                 .forEach(kind -> canBeHad[kind] = true);
+        IntStream.range(0, canBeHad.length)
+                .filter(kind -> choices.forbids(stock.pieces().get(kind)))
+                .forEach(kind -> canBeHad[kind] = false);
         Shared.forEach(each, board -> board.fit(canBeHad), progress, "looking at what fits");
         boolean[] worth = new boolean[canBeHad.length];
         if (policy.reusePulled()) {
@@ -66,7 +79,14 @@ public final class FleetOptions {
         }
         Options[] options = new Options[classes];
         Shared.forEach(each, board -> board.list(worth, options), progress, "listing populations");
-        return new ArrayList<>(Arrays.asList(options));
+        return Lab.narrow(Arrays.asList(options), policy.harvest() && policy.reusePulled());
+    }
+
+    private void openRooms(List<BoardOptions> each) {
+        Options[] now = new Options[classes];
+        each.forEach(board -> board.show((number, options) -> now[number] = options));
+        boolean[] opens = Lab.opening(Arrays.asList(now));
+        each.forEach(board -> board.open(opens));
     }
 
     /** Every board of the fleet, with its processors. */

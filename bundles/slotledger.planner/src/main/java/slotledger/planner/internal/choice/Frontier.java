@@ -76,12 +76,26 @@ final class Frontier {
     record Kept(Cost cost, int[] counts, int place) {
     }
 
+    private final boolean apart;
     private final List<Kept> kept = new ArrayList<>();
+
+    /**
+     * A frontier.
+     *
+     * @param apart whether only fillings with the very same contents are compared
+     */
+    Frontier(boolean apart) {
+        this.apart = apart;
+    }
+
+    private boolean isBeaten(Cost cost, Cost by) {
+        return by.isNoWorseThan(cost) && (!apart || Arrays.equals(by.net(), cost.net()));
+    }
 
     /** Whether another one is no worse; one of the very same cost may still be preferred. */
     boolean beats(Cost cost) {
         for (Kept each : kept) {
-            if (each.cost().isNoWorseThan(cost) && !each.cost().isSameAs(cost)) {
+            if (isBeaten(cost, each.cost()) && !each.cost().isSameAs(cost)) {
                 return true;
             }
         }
@@ -98,7 +112,7 @@ final class Frontier {
                 return;
             }
         }
-        kept.removeIf(each -> fresh.cost().isNoWorseThan(each.cost()));
+        kept.removeIf(each -> isBeaten(each.cost(), fresh.cost()));
         kept.add(fresh);
     }
 

@@ -15,15 +15,22 @@ import slotledger.rules.Setup;
  * @param target     what they must reach, without the name of the role
  * @param leaveAlone whether the policy lets nobody touch them
  * @param costCentre the cost centre whose budget limits them; empty where none does
+ * @param decided    what somebody decided for them
  * @param machines   in the order of their asset tags
  */
 public record MachineClass(
-        Setup setup, Optional<Target> target, boolean leaveAlone, String costCentre, List<Machine> machines) {
+        Setup setup,
+        Optional<Target> target,
+        boolean leaveAlone,
+        String costCentre,
+        Decided decided,
+        List<Machine> machines) {
 
     public MachineClass {
         Objects.requireNonNull(setup, "setup");
         Objects.requireNonNull(target, "target");
         Objects.requireNonNull(costCentre, "costCentre");
+        Objects.requireNonNull(decided, "decided");
         machines = List.copyOf(machines);
         if (machines.isEmpty()) {
             throw new IllegalArgumentException("A class must have machines.");
@@ -32,6 +39,11 @@ public record MachineClass(
 
     public int size() {
         return machines.size();
+    }
+
+    /** Whether all of them together take part in keeping their room uniform. */
+    public boolean isInUniformRoom() {
+        return decided.room().isPresent() && target.isPresent() && !leaveAlone;
     }
 
     public Population now() {

@@ -2,6 +2,7 @@ package slotledger.planner.internal.choice;
 
 import java.util.List;
 import java.util.Objects;
+import java.util.function.Predicate;
 
 /**
  * What can be done with the machines of a class.
@@ -28,8 +29,24 @@ public record Options(MachineClass group, JudgedBoard board, List<Candidate> can
         return unchanged().onTarget();
     }
 
+    public boolean isPinned() {
+        return group.decided().pinned().isPresent();
+    }
+
+    /** Whether somebody decided for another population than this. */
+    public boolean mayBe(Candidate candidate) {
+        return !isPinned() || candidates.size() == 1 || candidate.opens();
+    }
+
+    /** The same with some of the candidates; the first, which leaves the machine as it is, always stays. */
+    Options only(Predicate<Candidate> wanted) {
+        return new Options(group, board, candidates.stream()
+                .filter(candidate -> !candidate.opens() || wanted.test(candidate))
+                .toList(), fitting);
+    }
+
     /** Whether the machines are below a target and could be brought there. */
     public boolean canBeHelped() {
-        return group.target().isPresent() && !isOnTargetNow() && candidates.size() > 1;
+        return group.target().isPresent() && !isOnTargetNow() && candidates.size() > 1 && !isPinned();
     }
 }

@@ -31,25 +31,31 @@ final class PopulationLister implements Fillings.Sieve {
     private final boolean giveAway;
     private final int[] now;
     private final int placeNow;
-    private final Frontier frontier = new Frontier();
+    private final Frontier frontier;
 
     /**
      * A lister.
      *
      * @param giveAway whether only populations that free a module are worth it
+     * @param apart    whether populations with other contents don't beat each other
      */
-    PopulationLister(ClassSockets sockets, TargetCheck check, boolean giveAway) {
+    PopulationLister(ClassSockets sockets, TargetCheck check, boolean giveAway, boolean apart) {
         this.sockets = sockets;
         this.judged = sockets.judged();
         this.check = check;
         this.giveAway = giveAway;
+        frontier = new Frontier(apart);
         now = sockets.now();
         placeNow = judged.place(now);
     }
 
-    /** The machine as it is, and then every population worth considering, little work first. */
-    List<Candidate> list(JudgedBoard board, Coming coming, Candidate unchanged) {
-        Fillings.search(sockets, board.order(), coming, check.target().capacity().kibibytes(), this);
+    /**
+     * The machine as it is, and then every population worth considering, little work first.
+     *
+     * @param least memory they hold at least, KiB
+     */
+    List<Candidate> list(JudgedBoard board, Coming coming, Candidate unchanged, long least) {
+        Fillings.search(sockets, board.order(), coming, least, this);
         List<Frontier.Kept> kept = new ArrayList<>(frontier.kept());
         kept.sort(Comparator.comparingInt((Frontier.Kept each) -> each.cost().touches())
                 .thenComparingLong(each -> sockets.kibibytesTaken(each.counts()))

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import slotledger.model.finding.Finding;
 import slotledger.model.finding.Severity;
+import slotledger.model.trade.Choices;
 import slotledger.model.trade.Offer;
 import slotledger.model.trade.PriceStep;
 import slotledger.model.trade.Supplier;
@@ -33,7 +34,8 @@ public record UsableOffers(List<Offer> offers, List<Finding> remarks) {
         for (Offer offer : request.market().offers()) {
             Optional<Finding> hindrance = expired(offer, request)
                     .or(() -> foreign(offer, request))
-                    .or(() -> late(offer, request));
+                    .or(() -> late(offer, request))
+                    .or(() -> forbidden(offer, request.choices()));
             hindrance.ifPresentOrElse(remarks::add, () -> usable.add(offer));
         }
         return new UsableOffers(usable, remarks);
@@ -78,6 +80,13 @@ public record UsableOffers(List<Offer> offers, List<Finding> remarks) {
                                 .formatted(offer.id(), offer.piece(), other, currency),
                         "Ask %s for a price in %s, or write \"exchange rates: {%s: ...}\" into the policy."
                                 .formatted(offer.supplier(), currency, other)));
+    }
+
+    private static Optional<Finding> forbidden(Offer offer, Choices choices) {
+        return choices.forbids(offer).map(taste -> new Finding(Severity.NOTE, "offer-forbidden", offer.place(),
+                Optional.empty(), "",
+                "The offer %s (%s) is not used: somebody decided \"%s\".".formatted(offer.id(), offer.piece(), taste), "",
+                "Nothing; or take the line out of the choices (%s).".formatted(taste.place())));
     }
 
     private static Finding remark(Offer offer, String code, String message, String remedy) {

@@ -3,6 +3,7 @@ package slotledger.planner.internal.model;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -48,6 +49,9 @@ public final class PlanModel {
     private final List<Need> needs = new ArrayList<>();
     private final Purchasing purchasing;
     private final CentreShares shares;
+    private final HumanChoices human;
+    private final Tastes tastes;
+    private final Optional<Earlier> earlier;
 
     public PlanModel(PlanRequest request, Stock stock, List<Options> options) {
         this.request = request;
@@ -71,6 +75,9 @@ public final class PlanModel {
             addKind(kind);
         }
         shares.addBudgets();
+        tastes = new Tastes(request.choices(), offers);
+        earlier = request.before().map(before -> new Earlier(programme, before, options, machines));
+        human = new HumanChoices(programme, request.choices(), options, machines);
         policy.budget().ifPresent(money -> programme.atMost("budget", purchasing.againstBudget(), money.minor()));
     }
 
@@ -172,10 +179,17 @@ public final class PlanModel {
 
     /** What is wanted, first things first. */
     public List<Goal> goals() {
-        return List.of(
+        List<Goal> goals = new ArrayList<>(List.of(
                 new Goal("bringing machines on target", missed(), FIRST_NODES),
-                new Goal("looking for the least money", cost(), NODES),
-                new Goal("looking for the least work", work(), LAST_NODES));
+                new Goal("looking for the least money", cost(), NODES)));
+        Linear unpreferred = tastes.unpreferred(purchasing);
+        if (!unpreferred.isEmpty()) {
+            goals.add(new Goal("looking for what is preferred", unpreferred, LAST_NODES));
+        }
+        goals.add(new Goal("looking for the least work", work(), LAST_NODES));
+        earlier.ifPresent(before -> goals.add(
+                new Goal("looking for what stays as planned before", before.changes(), LAST_NODES)));
+        return goals;
     }
 
     /** Weighted machines that stay below their target though they could be brought there. */
@@ -186,11 +200,12 @@ public final class PlanModel {
                 missed.add(variable, options.get(group).group().weight());
             }
         });
+        human.addMissed(missed);
         return missed;
     }
 
     private Linear cost() {
-        Linear cost = purchasing.payable();
+        Linear cost = purchasing.payable().add(tastes.worth(purchasing), -1);
         forEachCandidate((group, candidate, variable) -> cost.add(variable, labour(policy, candidate)));
         return cost;
     }
@@ -222,6 +237,7 @@ public final class PlanModel {
         for (int group = 0; group < machines.length; group++) {
             values[machines[group][0]] = options.get(group).group().size();
         }
+        human.nothingDone(values);
         return values;
     }
 

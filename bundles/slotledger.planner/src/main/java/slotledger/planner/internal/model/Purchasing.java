@@ -185,6 +185,13 @@ final class Purchasing {
         return modules;
     }
 
+    /** Packs bought with an offer. */
+    Linear packs(int offer) {
+        Linear packs = new Linear();
+        steps.stream().filter(step -> step.offer() == offer).forEach(step -> packs.add(step.variable(), 1));
+        return packs;
+    }
+
     /** All packs. */
     Linear packs() {
         Linear packs = new Linear();

@@ -39,6 +39,21 @@ public final class Obstacles {
                     "Take it off the list of machines to leave alone.",
                     List.of());
         }
+        if (options.isPinned()) {
+            return new Obstacle(
+                    Obstacle.Kind.POLICY,
+                    "Somebody decided what this machine holds; it has %s.".formatted(shortfall(options)),
+                    "Change the pin of this machine, or take it out of the choices.",
+                    List.of());
+        }
+        if (options.group().isInUniformRoom() && options.candidates().size() > 1) {
+            return new Obstacle(
+                    Obstacle.Kind.POLICY,
+                    ("Its room is kept uniform, and stock, budget or the number of machines that may be opened do not reach"
+                            + " for all machines of its board there at once; it has %s.").formatted(shortfall(options)),
+                    "Take the room out of those kept uniform, or allow more.",
+                    List.of());
+        }
         if (!options.canBeHelped()) {
             return boards.of(options);
         }

@@ -48,7 +48,7 @@ public record Expansion(
 
     /** Expands the decisions. */
     public static Expansion of(PlanRequest request, Stock stock, Choice choice, List<JudgedBoard> boards) {
-        List<Job> jobs = Job.assign(choice);
+        List<Job> jobs = Job.assign(choice, request.before());
         Workshop workshop = new Workshop(
                 jobs.stream().filter(Job::isOpened).map(Job::opening).toList(),
                 supplies(request, stock, choice),

@@ -2,8 +2,15 @@ package slotledger.planner.internal.work;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import slotledger.model.machine.AssetTag;
 import slotledger.model.machine.Machine;
+import slotledger.model.machine.Population;
+import slotledger.model.plan.MachinePlan;
+import slotledger.model.plan.Plan;
 import slotledger.planner.internal.choice.Candidate;
 import slotledger.planner.internal.choice.Options;
 import slotledger.planner.internal.model.Choice;
@@ -30,8 +37,24 @@ public record Job(Machine machine, Options options, Candidate candidate, SlotCha
         }
     }
 
-    /** Gives each machine of each class its population: opened ones first, in the order of asset tags. */
-    static List<Job> assign(Choice choice) {
+    /**
+     * Gives each machine of each class its population: what an earlier plan gave it, where some get that; then opened
+     * ones first, in the order of asset tags.
+     */
+    static List<Job> assign(Choice choice, Optional<Plan> before) {
+        if (before.isEmpty()) {
+            return assign(choice);
+        }
+        Map<AssetTag, Population> planned = before.get().machines().stream().collect(Collectors.toMap(
+                plan -> plan.machine().tag(), MachinePlan::after, (one, other) -> one));
+        List<Job> jobs = new ArrayList<>();
+        for (int group = 0; group < choice.options().size(); group++) {
+            jobs.addAll(new Earlier(choice, group, planned).jobs());
+        }
+        return jobs;
+    }
+
+    private static List<Job> assign(Choice choice) {
         List<Job> jobs = new ArrayList<>();
         for (int group = 0; group < choice.options().size(); group++) {
             Options options = choice.options().get(group);

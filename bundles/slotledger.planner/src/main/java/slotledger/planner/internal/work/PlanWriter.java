@@ -9,6 +9,7 @@ import java.util.Optional;
 import slotledger.model.finding.Finding;
 import slotledger.model.machine.Machine;
 import slotledger.model.machine.Population;
+import slotledger.model.plan.Insights;
 import slotledger.model.plan.Leftover;
 import slotledger.model.plan.MachinePlan;
 import slotledger.model.plan.Obstacle;
@@ -17,12 +18,14 @@ import slotledger.model.plan.Outcome;
 import slotledger.model.plan.Plan;
 import slotledger.model.plan.Spending;
 import slotledger.model.trade.Policy;
+import slotledger.model.trade.Target;
 import slotledger.model.unit.Money;
 import slotledger.planner.PlanRequest;
 import slotledger.planner.internal.choice.Candidate;
 import slotledger.planner.internal.choice.Options;
 import slotledger.planner.internal.choice.Stock;
 import slotledger.planner.internal.model.PlanModel;
+import slotledger.planner.internal.model.Tastes;
 import slotledger.planner.internal.why.BoardObstacles;
 import slotledger.planner.internal.why.Obstacles;
 import slotledger.planner.internal.why.SupplyObstacles;
@@ -91,7 +94,7 @@ public final class PlanWriter {
         }
         return new Plan(
                 request.title(), request.date(), policy, machines, purchases.lines(), leftovers, spending,
-                optimality(machines, spending, proof), remarks);
+                optimality(machines, spending, proof), remarks, request.choices(), Insights.NONE);
     }
 
     private Job job(Machine machine) {
@@ -132,28 +135,44 @@ public final class PlanWriter {
         if (options.group().target().isEmpty()) {
             return Outcome.NO_TARGET;
         }
+        boolean reaches = job.candidate().onTarget();
+        if (job.isOpened() && !reaches) {
+            boolean isMore = job.candidate().after().total().compareTo(options.group().now().total()) > 0;
+            return isMore ? Outcome.IMPROVED : Outcome.NOT_HELPED;
+        }
         if (options.isOnTargetNow()) {
             return job.isOpened() ? Outcome.DONOR : Outcome.ON_TARGET;
         }
         return job.isOpened() ? Outcome.REACHES_TARGET : Outcome.NOT_HELPED;
     }
 
-    private static Optimality optimality(List<MachinePlan> machines, Spending spending, Proof proof) {
+    private List<String> limits(Proof proof, Money worth) {
+        List<String> limits = new ArrayList<>(proof.limits());
+        if (!worth.isZero()) {
+            limits.add(("Where plans are compared, what is preferred counts as cheaper by its worth; that is %s"
+                    + " in this plan.").formatted(worth));
+        }
+        return limits;
+    }
+
+    private Optimality optimality(List<MachinePlan> machines, Spending spending, Proof proof) {
         long onTarget = machines.stream()
                 .filter(machine -> machine.target().isPresent() && machine.obstacle().isEmpty())
                 .mapToLong(machine -> machine.target().get().weight())
                 .sum();
-        long cost = spending.total().minor();
-        long bound = Math.min(cost, proof.cost().bound());
+        long possible = machines.stream().flatMap(machine -> machine.target().stream()).mapToLong(Target::weight).sum();
+        Money worth = new Money(Tastes.worth(request.choices(), purchases.lines()), spending.total().currency());
+        Money counted = spending.total().minus(worth);
+        long bound = Math.min(counted.minor(), proof.cost().bound());
         return new Optimality(
                 onTarget,
-                onTarget + proof.missed().value() - proof.missed().bound(),
-                spending.total(),
-                new Money(bound, spending.total().currency()),
-                onTarget + proof.missed().value() - proof.missedSafe(),
-                new Money(Math.min(bound, proof.costSafe()), spending.total().currency()),
+                Math.min(possible, onTarget + proof.missed().value() - proof.missed().bound()),
+                counted,
+                new Money(bound, counted.currency()),
+                Math.min(possible, onTarget + proof.missed().value() - proof.missedSafe()),
+                new Money(Math.min(bound, proof.costSafe()), counted.currency()),
                 proof.solver(),
-                proof.limits(),
+                limits(proof, worth),
                 proof.isCut());
     }
 }

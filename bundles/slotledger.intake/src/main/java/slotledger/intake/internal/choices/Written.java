@@ -1,0 +1,12 @@
+package slotledger.intake.internal.choices;
+
+import slotledger.model.source.Place;
+
+/**
+ * A text and where it stands.
+ *
+ * @param text  as it is written
+ * @param place file, line and column
+ */
+record Written(String text, Place place) {
+}
