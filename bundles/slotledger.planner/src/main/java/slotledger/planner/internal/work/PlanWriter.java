@@ -1,11 +1,14 @@
 package slotledger.planner.internal.work;
 
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import slotledger.model.finding.Finding;
 import slotledger.model.machine.Machine;
+import slotledger.model.machine.Population;
 import slotledger.model.plan.Leftover;
 import slotledger.model.plan.MachinePlan;
 import slotledger.model.plan.Obstacle;
@@ -16,6 +19,7 @@ import slotledger.model.plan.Spending;
 import slotledger.model.trade.Policy;
 import slotledger.model.unit.Money;
 import slotledger.planner.PlanRequest;
+import slotledger.planner.internal.choice.Candidate;
 import slotledger.planner.internal.choice.Options;
 import slotledger.planner.internal.choice.Stock;
 import slotledger.planner.internal.model.PlanModel;
@@ -60,6 +64,7 @@ public final class PlanWriter {
     private final Stock stock;
     private final Expansion expansion;
     private final Purchases purchases;
+    private final Map<Candidate, Population> populations = new IdentityHashMap<>();
 
     public PlanWriter(PlanRequest request, Stock stock, Expansion expansion, Purchases purchases) {
         this.request = request;
@@ -103,7 +108,7 @@ public final class PlanWriter {
         return new MachinePlan(
                 job.machine(),
                 policy.target(job.machine().role()),
-                job.candidate().after(),
+                after(job),
                 outcome(job),
                 expansion.moves().get(job.machine().tag()),
                 job.options().unchanged().runs(),
@@ -111,6 +116,12 @@ public final class PlanWriter {
                 obstacle,
                 labour(job),
                 expansion.numbers().get(job.machine().tag()));
+    }
+
+    /** One object for all machines that get the same: a large fleet has many of them. */
+    private Population after(Job job) {
+        return job.isOpened()
+                ? populations.computeIfAbsent(job.candidate(), Candidate::after) : job.machine().population();
     }
 
     private static Outcome outcome(Job job) {
