@@ -16,6 +16,7 @@ import slotledger.planner.internal.model.PlanModel;
 import slotledger.planner.internal.work.Expansion;
 import slotledger.planner.internal.work.PlanWriter;
 import slotledger.planner.internal.work.Purchases;
+import slotledger.planner.internal.work.Worth;
 import slotledger.rules.MemoryRules;
 import slotledger.solver.MilpSolver;
 import slotledger.solver.SolverException;
@@ -70,7 +71,7 @@ public final class Planning {
                 listed.boards(), listed.stock(), listed.options(), expansion, purchases.lines()));
 
         Plan plan = new PlanWriter(request, listed.stock(), expansion, purchases)
-                .write(leftovers, new PlanWriter.Proof(
+                .write(new Worth(listed.stock().offers()).of(leftovers), new PlanWriter.Proof(
                         solved.missed(), solved.cost(), solved.solver(), FleetOptions.limits()), remarks);
         progress.step("checking the plan", 0);
         new PlanAudit(request, rules).check(plan);
