@@ -2,6 +2,8 @@ package slotledger.app;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
+import slotledger.model.delivery.Delivery;
 import slotledger.model.machine.Machine;
 import slotledger.model.machine.Population;
 import slotledger.model.matrix.BoardMatrix;
@@ -51,6 +53,24 @@ public interface FleetDesk {
     Plan plan(Survey survey, Progress progress) throws DeskException;
 
     /**
+     * Plans with a solver of one's own choice.
+     *
+     * @param solver part of its name
+     * @throws DeskException also where there is no such solver, or it can't be used here; the message says why
+     */
+    Plan planWith(String solver, Survey survey, Progress progress) throws DeskException;
+
+    /**
+     * Writes the integer programme of the plan into a new folder, one file a goal, for a general solver.
+     *
+     * @param form  lp or mps
+     * @param force replaces what an earlier run wrote there
+     * @throws DeskException also where the form is neither
+     */
+    List<WrittenGoal> writeProgrammes(Survey survey, String form, Path folder, boolean force, Progress progress)
+            throws DeskException;
+
+    /**
      * Which module kind is meant: an offer's id or part number, or what stands on a label.
      *
      * @throws DeskException where the text is neither; the message says which part was not understood
@@ -89,6 +109,18 @@ public interface FleetDesk {
 
     /** Reads back the plan in a file; the survey must know its boards, so that it can be printed again. */
     Plan reopen(Path planFile, Survey survey) throws DeskException;
+
+    /**
+     * Says what can be done with what arrived of a plan's order.
+     *
+     * @param receipts lists of what arrived so far
+     * @param done     a text file with the asset tag of a finished machine on each line; empty where none is
+     */
+    Delivery arrived(Plan plan, List<Path> receipts, Optional<Path> done, Progress progress) throws DeskException;
+
+    /** Writes what a technician needs for the machines that can be done now: all files of a plan but the order. */
+    List<Path> exportWork(Survey survey, Delivery delivery, Path folder, boolean force, Progress progress)
+            throws DeskException;
 
     /**
      * Compares an inventory taken after the work with a plan.

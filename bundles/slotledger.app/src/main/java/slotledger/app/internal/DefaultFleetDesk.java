@@ -23,6 +23,7 @@ import slotledger.app.Project;
 import slotledger.app.RuleText;
 import slotledger.app.Survey;
 import slotledger.app.Trial;
+import slotledger.app.WrittenGoal;
 import slotledger.catalog.BoardFormat;
 import slotledger.catalog.CatalogReader;
 import slotledger.catalog.FleetResolver;
@@ -35,6 +36,7 @@ import slotledger.intake.IntakeException;
 import slotledger.intake.Reading;
 import slotledger.model.board.Board;
 import slotledger.model.board.BoardId;
+import slotledger.model.delivery.Delivery;
 import slotledger.model.finding.Finding;
 import slotledger.model.machine.Machine;
 import slotledger.model.machine.Population;
@@ -49,6 +51,7 @@ import slotledger.model.trade.Policy;
 import slotledger.model.verdict.Arithmetic;
 import slotledger.model.verdict.Operation;
 import slotledger.model.verdict.Verdict;
+import slotledger.planner.DeliveryPlanner;
 import slotledger.planner.FleetPlanner;
 import slotledger.planner.PlanRequest;
 import slotledger.planner.PlannerException;
@@ -60,10 +63,14 @@ import slotledger.rules.Setup;
 @Component
 public final class DefaultFleetDesk implements FleetDesk {
 
+    /** The exporter of what is bought, which is bought already when it arrives. */
+    private static final String ORDER = "order-workbook";
+
     private final Intake intake;
     private final Surveyor surveyor;
     private final MemoryRules rules;
     private final FleetPlanner planner;
+    private final Arrivals arrivals;
     private final PlanFiles files;
     private final List<PlanExporter> exporters;
 
@@ -74,12 +81,14 @@ public final class DefaultFleetDesk implements FleetDesk {
             @Reference FleetResolver resolver,
             @Reference MemoryRules rules,
             @Reference FleetPlanner planner,
+            @Reference DeliveryPlanner deliveries,
             @Reference PlanFiles files,
             @Reference(policyOption = ReferencePolicyOption.GREEDY) List<PlanExporter> exporters) {
         this.intake = intake;
         this.surveyor = new Surveyor(intake, catalogs, resolver, rules);
         this.rules = rules;
         this.planner = planner;
+        this.arrivals = new Arrivals(intake, deliveries);
         this.files = files;
         this.exporters = exporters.stream()
                 .sorted(Comparator.comparingInt(PlanExporter::rank).thenComparing(PlanExporter::name))
@@ -132,19 +141,43 @@ public final class DefaultFleetDesk implements FleetDesk {
 
     @Override
     public Plan plan(Survey survey, Progress progress) throws DeskException {
-        Policy policy = PolicyCheck.usable(survey);
-        if (survey.fleet().machines().isEmpty()) {
-            throw new DeskException(Trouble.PLAN, "There is no machine to plan: the inventories list "
-                    + survey.observed() + ", and none has a known board and modules. The command \"check\" says why.");
-        }
+        return plan(survey, Optional.empty(), progress);
+    }
+
+    @Override
+    public Plan planWith(String solver, Survey survey, Progress progress) throws DeskException {
+        return plan(survey, Optional.of(solver), progress);
+    }
+
+    @Override
+    public List<WrittenGoal> writeProgrammes(
+            Survey survey, String form, Path folder, boolean force, Progress progress) throws DeskException {
         try {
-            Plan plan = planner.plan(new PlanRequest(survey.project().title(), survey.fleet(), survey.market(),
-                    survey.shelf(), policy, survey.project().date()), progress);
+            return ProgrammeFiles.write(planner, request(survey), form, folder, force, progress);
+        } catch (PlannerException problem) {
+            throw new DeskException(Trouble.PLAN, problem.getMessage(), problem);
+        }
+    }
+
+    private Plan plan(Survey survey, Optional<String> solver, Progress progress) throws DeskException {
+        PlanRequest request = request(survey).with(solver);
+        try {
+            Plan plan = planner.plan(request, progress);
             new PlanCheck(rules).check(plan, survey.fleet());
             return plan;
         } catch (PlannerException problem) {
             throw new DeskException(Trouble.PLAN, problem.getMessage(), problem);
         }
+    }
+
+    private static PlanRequest request(Survey survey) throws DeskException {
+        Policy policy = PolicyCheck.usable(survey);
+        if (survey.fleet().machines().isEmpty()) {
+            throw new DeskException(Trouble.PLAN, "There is no machine to plan: the inventories list "
+                    + survey.observed() + ", and none has a known board and modules. The command \"check\" says why.");
+        }
+        return new PlanRequest(survey.project().title(), survey.fleet(), survey.market(), survey.shelf(), policy,
+                survey.project().date());
     }
 
     @Override
@@ -191,11 +224,30 @@ public final class DefaultFleetDesk implements FleetDesk {
     @Override
     public List<Path> export(Survey survey, Plan plan, Path folder, boolean force, Progress progress)
             throws DeskException {
+        return export(survey, plan, folder, force, exporters, progress);
+    }
+
+    @Override
+    public Delivery arrived(Plan plan, List<Path> receipts, Optional<Path> done, Progress progress)
+            throws DeskException {
+        return arrivals.arrived(plan, receipts, done, progress);
+    }
+
+    @Override
+    public List<Path> exportWork(Survey survey, Delivery delivery, Path folder, boolean force, Progress progress)
+            throws DeskException {
+        List<PlanExporter> work =
+                exporters.stream().filter(exporter -> !exporter.name().equals(ORDER)).toList();
+        return export(survey, delivery.now(), folder, force, work, progress);
+    }
+
+    private List<Path> export(Survey survey, Plan plan, Path folder, boolean force, List<PlanExporter> chosen,
+            Progress progress) throws DeskException {
         PlanBook book = new PlanBook(
                 plan, boards(survey), survey.market(), survey.unresolved(), survey.findings());
         try (OutputFolder output = OutputFolder.prepare(folder, force)) {
             List<Path> made = new ArrayList<>();
-            for (PlanExporter exporter : exporters) {
+            for (PlanExporter exporter : chosen) {
                 progress.check();
                 progress.step("Writing " + exporter.name(), -1);
                 made.addAll(exporter.write(book, output.work(), progress));

@@ -32,6 +32,13 @@ final class PlanCommand extends DeskCommand {
     @Option(names = "--force", description = "Replace what an earlier run wrote there; never a file of yours.")
     private boolean force;
 
+    @Option(
+            names = "--solver",
+            paramLabel = "NAME",
+            description = "Solver to use, by a part of its name such as SCIP or ojAlgo; the best that runs here unless "
+                    + "given.")
+    private String solver;
+
     PlanCommand(FleetDesk desk, Console console) {
         super(desk, console);
     }
@@ -39,7 +46,7 @@ final class PlanCommand extends DeskCommand {
     @Override
     Answer work(Progress progress) throws DeskException {
         Survey survey = desk().survey(project.open(desk()), progress);
-        Plan made = desk().plan(survey, progress);
+        Plan made = solver == null ? desk().plan(survey, progress) : desk().planWith(solver, survey, progress);
         List<Path> files = desk().export(survey, made, out, force, progress);
         Answer.Builder answer = new Answer.Builder();
         new SurveyText(survey).summary(answer);

@@ -60,6 +60,8 @@ final class PlanText {
         answer.item("Left over", count(leftovers(true) + leftovers(false), "module")
                 + ", worth about " + worth() + " at today's prices of new ones"
                 + (leftovers(false) == 0 ? "" : "; " + leftovers(false) + " of unknown worth: nobody offers them"));
+        plan.insights().alone().ifPresent(alone -> answer.item("Instead", "machine by machine " + alone.onTarget()
+                + " would be on target, for " + alone.total() + " in all"));
         answer.item("Proof", proof(plan.optimality()));
         List<Finding> remarks =
                 plan.remarks().stream().filter(remark -> remark.severity() != Severity.NOTE).toList();
@@ -97,6 +99,9 @@ final class PlanText {
                 .fact("currency", spending.goods().currency().getCurrencyCode())
                 .fact("proven", plan.optimality().isProven())
                 .fact("costGap", plan.optimality().costGap().toPlainString());
+        plan.insights().alone().ifPresent(alone -> answer
+                .fact("onTargetMachineByMachine", alone.onTarget())
+                .fact("totalMachineByMachine", amount(alone.total())));
         Map<String, Object> outcomes = new LinkedHashMap<>();
         for (Outcome outcome : Outcome.values()) {
             outcomes.put(outcome.name(), plan.count(outcome));

@@ -19,6 +19,8 @@ import picocli.CommandLine.Spec;
             CheckCommand.class,
             PlanCommand.class,
             PrintCommand.class,
+            ProgrammeCommand.class,
+            ArrivedCommand.class,
             ProveCommand.class,
             ExplainCommand.class,
             MatrixCommand.class,

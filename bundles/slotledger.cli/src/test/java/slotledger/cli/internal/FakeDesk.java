@@ -15,9 +15,11 @@ import slotledger.app.Project;
 import slotledger.app.RuleText;
 import slotledger.app.Survey;
 import slotledger.app.Trial;
+import slotledger.app.WrittenGoal;
 import slotledger.model.board.BoardId;
 import slotledger.model.board.Redundancy;
 import slotledger.model.family.Families;
+import slotledger.model.delivery.Delivery;
 import slotledger.model.finding.Finding;
 import slotledger.model.finding.Severity;
 import slotledger.model.machine.AssetTag;
@@ -186,6 +188,20 @@ final class FakeDesk implements FleetDesk {
     }
 
     @Override
+    public Plan planWith(String solver, Survey survey, Progress progress) {
+        calls.add("solver " + solver);
+        return plan(survey, progress);
+    }
+
+    @Override
+    public List<WrittenGoal> writeProgrammes(
+            Survey survey, String form, Path folder, boolean force, Progress progress) {
+        calls.add("programmes " + form + " " + folder + " " + force);
+        return List.of(new WrittenGoal(folder.resolve("goal-1." + form), "first things", 3, 2),
+                new WrittenGoal(folder.resolve("goal-2." + form), "money", 7, 7));
+    }
+
+    @Override
     public List<Path> export(Survey survey, Plan plan, Path folder, boolean force, Progress progress) {
         calls.add("export " + folder + " " + force);
         return List.of(folder.resolve("order.xlsx"));
@@ -199,6 +215,20 @@ final class FakeDesk implements FleetDesk {
     @Override
     public Plan reopen(Path planFile, Survey survey) {
         return plan(survey, Progress.NONE);
+    }
+
+    @Override
+    public Delivery arrived(Plan plan, List<Path> receipts, Optional<Path> done, Progress progress) {
+        calls.add("arrived " + receipts + " " + done);
+        Plan known = plan(null, Progress.NONE);
+        return new Delivery(List.of(), List.of(), known, List.of(), findings);
+    }
+
+    @Override
+    public List<Path> exportWork(
+            Survey survey, Delivery delivery, Path folder, boolean force, Progress progress) {
+        calls.add("exportWork " + folder);
+        return List.of(folder.resolve("rounds.pdf"));
     }
 
     @Override

@@ -16,6 +16,8 @@ import slotledger.app.Project;
 import slotledger.app.RuleText;
 import slotledger.app.Survey;
 import slotledger.app.Trial;
+import slotledger.app.WrittenGoal;
+import slotledger.model.delivery.Delivery;
 import slotledger.model.machine.Machine;
 import slotledger.model.machine.Population;
 import slotledger.model.machine.SlotContent;
@@ -168,6 +170,17 @@ public final class FakeDesk implements FleetDesk {
     }
 
     @Override
+    public Plan planWith(String solver, Survey survey, Progress progress) {
+        throw unused();
+    }
+
+    @Override
+    public List<WrittenGoal> writeProgrammes(
+            Survey survey, String form, Path folder, boolean force, Progress progress) {
+        throw unused();
+    }
+
+    @Override
     public List<Path> export(Survey survey, Plan plan, Path folder, boolean force, Progress progress) {
         throw unused();
     }
@@ -179,6 +192,17 @@ public final class FakeDesk implements FleetDesk {
 
     @Override
     public Plan reopen(Path planFile, Survey survey) {
+        throw unused();
+    }
+
+    @Override
+    public Delivery arrived(Plan plan, List<Path> receipts, Optional<Path> done, Progress progress) {
+        throw unused();
+    }
+
+    @Override
+    public List<Path> exportWork(
+            Survey survey, Delivery delivery, Path folder, boolean force, Progress progress) {
         throw unused();
     }
 

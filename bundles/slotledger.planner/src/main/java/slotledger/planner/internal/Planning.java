@@ -5,11 +5,14 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import slotledger.model.finding.Finding;
+import slotledger.model.plan.Insights;
 import slotledger.model.plan.Leftover;
 import slotledger.model.plan.Plan;
 import slotledger.model.task.Progress;
+import slotledger.planner.GoalText;
 import slotledger.planner.PlanRequest;
 import slotledger.planner.PlannerException;
+import slotledger.planner.internal.alone.MachineByMachine;
 import slotledger.planner.internal.choice.FleetOptions;
 import slotledger.planner.internal.milp.Lexicographic;
 import slotledger.planner.internal.model.PlanModel;
@@ -20,22 +23,45 @@ import slotledger.planner.internal.work.Worth;
 import slotledger.rules.MemoryRules;
 import slotledger.solver.MilpSolver;
 import slotledger.solver.SolverException;
+import slotledger.solver.text.ProgrammeForm;
 
 /** Strings the steps of planning together: classes, populations, programme, single machines, plan, audit. */
 public final class Planning {
 
     private final MemoryRules rules;
     private final MilpSolver solver;
+    private final List<String> passedOver;
 
     public Planning(MemoryRules rules, MilpSolver solver) {
+        this(rules, solver, List.of());
+    }
+
+    /**
+     * Planning.
+     *
+     * @param passedOver why better solvers can't be used, a sentence each
+     */
+    public Planning(MemoryRules rules, MilpSolver solver, List<String> passedOver) {
         this.rules = Objects.requireNonNull(rules, "rules");
         this.solver = Objects.requireNonNull(solver, "solver");
+        this.passedOver = List.copyOf(passedOver);
     }
 
     /** The best plan; see {@link slotledger.planner.FleetPlanner}. */
     public Plan plan(PlanRequest request, Progress progress) throws PlannerException {
         Listed listed = list(request, progress);
         return write(listed, solve(listed, progress), progress);
+    }
+
+    /** See {@link slotledger.planner.FleetPlanner}. */
+    public List<GoalText> goalTexts(PlanRequest request, ProgrammeForm form, Progress progress)
+            throws PlannerException {
+        Listed listed = list(request, progress);
+        try {
+            return GoalTexts.of(new PlanModel(request, listed.stock(), listed.options()), solver, form, progress);
+        } catch (SolverException e) {
+            throw new PlannerException(e.getMessage(), e);
+        }
     }
 
     /** First step: what can be done. */
@@ -67,15 +93,18 @@ public final class Planning {
         List<Leftover> leftovers = new ArrayList<>(expansion.leftovers());
         leftovers.addAll(purchases.leftovers());
         List<Finding> remarks = new ArrayList<>(listed.usable().remarks());
+        passedOver.forEach(why -> remarks.add(Remarks.ofSolver(solver.name(), why)));
         remarks.addAll(Remarks.of(
                 listed.boards(), listed.stock(), listed.options(), expansion, purchases.lines()));
 
         Plan plan = new PlanWriter(request, listed.stock(), expansion, purchases)
                 .write(new Worth(listed.stock().offers()).of(leftovers), new PlanWriter.Proof(
                         solved.missed(), solved.cost(), solved.solver(), FleetOptions.limits()), remarks);
+        Insights insights = new Insights(
+                Optional.of(MachineByMachine.of(request, listed.stock(), listed.options())));
         progress.step("checking the plan", 0);
         new PlanAudit(request, rules).check(plan);
         progress.step("plan checked", 1);
-        return plan;
+        return plan.withInsights(insights);
     }
 }

@@ -66,6 +66,9 @@ public enum Field {
     PRICE_DATE,
     COUNT,
     FILLER,
+    // what arrived
+    PACKS,
+    UNUSABLE,
     // policy
     DUAL_CHANNEL,
     WEIGHT,

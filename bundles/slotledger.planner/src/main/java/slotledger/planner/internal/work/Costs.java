@@ -10,7 +10,7 @@ import slotledger.model.trade.Supplier;
 import slotledger.model.unit.Money;
 
 /** Adds up what a plan costs. */
-final class Costs {
+public final class Costs {
 
     private Costs() {
     }
@@ -44,7 +44,7 @@ final class Costs {
     }
 
     /** What a supplier charges to deliver an order of this value. */
-    static Money delivery(Supplier supplier, Money value) {
+    public static Money delivery(Supplier supplier, Money value) {
         boolean isFree = supplier.freeFrom().filter(from -> value.compareTo(from) >= 0).isPresent();
         return isFree ? Money.zero(value.currency()) : supplier.shipping().orElse(Money.zero(value.currency()));
     }

@@ -85,7 +85,7 @@ public record Purchases(List<Purchase> lines, List<Leftover> leftovers) {
     }
 
     /** Spare modules for so many used ones, rounded up; none where no spares are wanted. */
-    static int spares(int used, int sparePercent) {
+    public static int spares(int used, int sparePercent) {
         return Math.toIntExact(-Math.floorDiv(-(long) used * sparePercent, HUNDRED));
     }
 
