@@ -3,6 +3,7 @@ package slotledger.planner.internal;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
@@ -21,15 +22,15 @@ import slotledger.solver.MilpSolver;
 @Component
 public final class DefaultDeliveryPlanner implements DeliveryPlanner {
 
-    private final List<MilpSolver> solvers;
+    private final Solvers solvers;
 
     @Activate
     public DefaultDeliveryPlanner(
             @Reference(service = MilpSolver.class) List<Map.Entry<Map<String, Object>, MilpSolver>> solvers) {
-        this.solvers = solvers.stream()
+        this.solvers = new Solvers(solvers.stream()
                 .sorted(Comparator.comparingInt(solver -> -ranking(solver.getKey())))
                 .map(Map.Entry::getValue)
-                .toList();
+                .toList());
     }
 
     private static int ranking(Map<String, Object> properties) {
@@ -39,6 +40,6 @@ public final class DefaultDeliveryPlanner implements DeliveryPlanner {
     @Override
     public Delivery arrived(Plan plan, List<Receipt> receipts, Set<AssetTag> done, Progress progress)
             throws PlannerException {
-        return new Arrival(plan, receipts, done).allot(Solvers.firstUsable(solvers), progress);
+        return new Arrival(plan, receipts, done).allot(solvers.pick(Optional.empty()).solver(), progress);
     }
 }
