@@ -45,7 +45,7 @@ public final class SupplyObstacles {
     }
 
     private Obstacle budget(Options options, Money price) {
-        Optional<Money> rest = policy.budget().map(budget -> budget.minus(left.payable()));
+        Optional<Money> rest = policy.budget().map(budget -> budget.minus(left.againstBudget(policy.buying().tax())));
         if (rest.isPresent() && price.compareTo(rest.get()) > 0) {
             return new Obstacle(
                     Obstacle.Kind.BUDGET,

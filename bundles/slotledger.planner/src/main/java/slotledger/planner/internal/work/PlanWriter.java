@@ -64,7 +64,8 @@ public final class PlanWriter {
         Money labour = request.fleet().machines().stream()
                 .map(machine -> labour(job(machine)))
                 .reduce(Money.zero(policy.currency()), Money::plus);
-        Spending spending = Costs.of(purchases.lines(), request.market().suppliers(), labour);
+        Spending spending = Costs.of(
+                purchases.lines(), request.market().suppliers(), policy.buying().tax(), labour);
         WhatIsLeft left = new WhatIsLeft(
                 stock, request.market().suppliers(), spending, purchases.lines(), leftovers, policy.sparePercent(),
                 policy.reusePulled());
