@@ -10,6 +10,8 @@ import slotledger.app.FleetDesk;
 import slotledger.app.Survey;
 import slotledger.model.plan.Plan;
 import slotledger.model.task.Progress;
+import slotledger.model.trade.Policy;
+import slotledger.model.trade.Wave;
 
 /** The main job. */
 @Command(
@@ -46,11 +48,19 @@ final class PlanCommand extends DeskCommand {
     @Override
     Answer work(Progress progress) throws DeskException {
         Survey survey = desk().survey(project.open(desk()), progress);
-        Plan made = solver == null ? desk().plan(survey, progress) : desk().planWith(solver, survey, progress);
+        List<Wave> waves = survey.policy().map(Policy::waves).orElse(List.of());
+        if (!waves.isEmpty()) {
+            return new WaveWork(desk(), this::planned).work(survey, waves, out, force, progress);
+        }
+        Plan made = planned(survey, progress);
         List<Path> files = desk().export(survey, made, out, force, progress);
         Answer.Builder answer = new Answer.Builder();
         new SurveyText(survey).summary(answer);
         new PlanText(made).report(answer, files);
         return answer.end(ExitCode.OK);
+    }
+
+    private Plan planned(Survey survey, Progress progress) throws DeskException {
+        return solver == null ? desk().plan(survey, progress) : desk().planWith(solver, survey, progress);
     }
 }

@@ -35,6 +35,7 @@ import slotledger.model.proof.Proof;
 import slotledger.model.source.Ground;
 import slotledger.model.source.Source;
 import slotledger.model.task.Progress;
+import slotledger.model.trade.Wave;
 import slotledger.model.unit.Bandwidth;
 import slotledger.model.unit.Capacity;
 import slotledger.model.unit.Money;
@@ -107,6 +108,11 @@ public final class FakeDesk implements FleetDesk {
     }
 
     /** PC-1's module changes its slot and gets a partner; each other desktop's module makes room for a new one. */
+    @Override
+    public Survey wave(Survey survey, Wave wave, Optional<Plan> before) {
+        return survey;
+    }
+
     @Override
     public Plan plan(Survey survey, Progress progress) {
         progress.step("choosing", 0.5);

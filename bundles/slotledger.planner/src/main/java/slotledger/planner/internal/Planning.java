@@ -74,10 +74,9 @@ public final class Planning {
         PlanModel model = new PlanModel(listed.request(), listed.stock(), listed.options());
         try {
             Lexicographic.Answer answer = new Lexicographic(solver)
-                    .minimise(model.programme(), model.goals(), Optional.of(model.nothingDone()), progress)
-                    .orElseThrow(() -> new IllegalStateException("The programme must allow to do nothing."));
+                    .minimise(model.programme(), model.goals(), model.nothingDone(), progress);
             return new Solved(model.choice(answer.values()), answer.steps().get(0), answer.steps().get(1),
-                    solver.name());
+                    answer.safe().get(0), answer.safe().get(1), solver.name(), answer.isCut());
         } catch (SolverException e) {
             throw new PlannerException(e.getMessage(), e);
         }
@@ -100,7 +99,8 @@ public final class Planning {
 
         Plan plan = new PlanWriter(request, listed.stock(), expansion, purchases)
                 .write(new Worth(listed.stock().offers()).of(leftovers), new PlanWriter.Proof(
-                        solved.missed(), solved.cost(), solved.solver(), FleetOptions.limits()), remarks);
+                        solved.missed(), solved.cost(), solved.missedSafe(), solved.costSafe(), solved.solver(),
+                        FleetOptions.limits(), solved.isCut()), remarks);
         Insights insights = new Insights(
                 Optional.of(MachineByMachine.of(request, listed.stock(), listed.options())));
         progress.step("checking the plan", 0);
