@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import slotledger.model.delivery.Delivery;
 import slotledger.model.delivery.Receipt;
@@ -158,10 +157,12 @@ public final class Arrival {
                 new Lexicographic.Goal("most machines with what arrived", machines, MOST_NODES),
                 new Lexicographic.Goal("least work", opened, MOST_NODES));
         try {
-            return new Lexicographic(solver)
-                    .minimise(programme, goals, Optional.of(new long[groups.size()]), progress)
-                    .orElseThrow(() -> new IllegalStateException("The programme must allow to do nothing."))
-                    .values();
+            Lexicographic.Answer answer = new Lexicographic(solver)
+                    .minimise(programme, goals, new long[groups.size()], progress);
+            if (answer.isCut()) {
+                progress.check();
+            }
+            return answer.values();
         } catch (SolverException problem) {
             throw new PlannerException(problem.getMessage(), problem);
         }
