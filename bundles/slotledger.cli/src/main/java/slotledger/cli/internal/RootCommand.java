@@ -20,6 +20,7 @@ import picocli.CommandLine.Spec;
             PlanCommand.class,
             PrintCommand.class,
             ProgrammeCommand.class,
+            ArrivedCommand.class,
             ProveCommand.class,
             ExplainCommand.class,
             MatrixCommand.class,

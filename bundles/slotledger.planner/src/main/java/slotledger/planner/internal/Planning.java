@@ -22,6 +22,7 @@ import slotledger.planner.internal.model.PlanModel;
 import slotledger.planner.internal.work.Expansion;
 import slotledger.planner.internal.work.PlanWriter;
 import slotledger.planner.internal.work.Purchases;
+import slotledger.planner.internal.work.Worth;
 import slotledger.rules.MemoryRules;
 import slotledger.solver.MilpSolver;
 import slotledger.solver.SolverException;
@@ -120,7 +121,7 @@ public final class Planning {
         remarks.addAll(PurchaseRemarks.of(request, purchases.lines()));
 
         Plan plan = new PlanWriter(request, listed.stock(), expansion, purchases)
-                .write(leftovers, new PlanWriter.Proof(
+                .write(new Worth(listed.stock().offers()).of(leftovers), new PlanWriter.Proof(
                         solved.missed(), solved.cost(), solved.missedSafe(), solved.costSafe(), solved.solver(),
                         FleetOptions.limits(), solved.isCut()), remarks);
         Insights insights = new Insights(
