@@ -49,4 +49,10 @@ public record Survey(
         Objects.requireNonNull(policy, "policy");
         findings = List.copyOf(findings);
     }
+
+    /** The same with another policy. */
+    public Survey with(Policy other) {
+        return new Survey(project, columns, observed, boards, fleet, unresolved, market, shelf, Optional.of(other),
+                findings);
+    }
 }

@@ -47,4 +47,9 @@ public record PlanRequest(
         Objects.requireNonNull(choices, "choices");
         Objects.requireNonNull(before, "before");
     }
+
+    /** The same with another policy. */
+    public PlanRequest with(Policy other) {
+        return new PlanRequest(title, fleet, market, shelf, other, date, choices, before);
+    }
 }

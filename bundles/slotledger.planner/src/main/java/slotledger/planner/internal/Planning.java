@@ -7,12 +7,14 @@ import java.util.Optional;
 import slotledger.model.finding.Finding;
 import slotledger.model.plan.Leftover;
 import slotledger.model.plan.Plan;
+import slotledger.model.plan.Spending;
 import slotledger.model.task.Progress;
 import slotledger.planner.PlanRequest;
 import slotledger.planner.PlannerException;
 import slotledger.planner.internal.choice.FleetOptions;
 import slotledger.planner.internal.milp.Lexicographic;
 import slotledger.planner.internal.model.PlanModel;
+import slotledger.planner.internal.why.Freeing;
 import slotledger.planner.internal.work.Expansion;
 import slotledger.planner.internal.work.PlanWriter;
 import slotledger.planner.internal.work.Purchases;
@@ -42,22 +44,42 @@ public final class Planning {
         return Listed.of(request, rules, progress);
     }
 
-    /** Second step: what is best. Also answers what would be best with other money or other offers. */
+    /** Second step: what is best. */
     public Solved solve(Listed listed, Progress progress) throws PlannerException {
+        return search(listed, progress)
+                .orElseThrow(() -> new IllegalStateException("The programme must allow to do nothing."));
+    }
+
+    /** What is best with other money or other offers, or where populations are given; empty where nothing is allowed. */
+    public Optional<Solved> search(Listed listed, Progress progress) throws PlannerException {
         PlanModel model = new PlanModel(listed.request(), listed.stock(), listed.options());
+        Optional<long[]> start = Optional.of(model.nothingDone())
+                .filter(values -> model.programme().broken(values).isEmpty());
         try {
-            Lexicographic.Answer answer = new Lexicographic(solver)
-                    .minimise(model.programme(), model.goals(), Optional.of(model.nothingDone()), progress)
-                    .orElseThrow(() -> new IllegalStateException("The programme must allow to do nothing."));
-            return new Solved(model.choice(answer.values()), answer.steps().get(0), answer.steps().get(1),
-                    solver.name());
+            return new Lexicographic(solver).minimise(model.programme(), model.goals(), start, progress)
+                    .map(answer -> new Solved(
+                            model.choice(answer.values()), answer.steps().get(0), answer.steps().get(1),
+                            solver.name()));
         } catch (SolverException e) {
             throw new PlannerException(e.getMessage(), e);
         }
     }
 
+    /** What carrying out the decisions costs, to the cent. */
+    public Spending spending(Listed listed, Solved solved) {
+        PlanRequest request = listed.request();
+        Expansion expansion = Expansion.of(request, listed.stock(), solved.choice(), listed.boards());
+        Purchases purchases =
+                Purchases.of(listed.stock(), solved.choice(), expansion, request.policy().sparePercent());
+        return new PlanWriter(request, listed.stock(), expansion, purchases).spending();
+    }
+
+    public MilpSolver solver() {
+        return solver;
+    }
+
     /** Last step: single machines and modules, checked. */
-    public Plan write(Listed listed, Solved solved, Progress progress) {
+    public Plan write(Listed listed, Solved solved, Progress progress) throws PlannerException {
         PlanRequest request = listed.request();
         progress.step("naming every module's way", 0);
         Expansion expansion = Expansion.of(request, listed.stock(), solved.choice(), listed.boards());
@@ -71,7 +93,8 @@ public final class Planning {
 
         Plan plan = new PlanWriter(request, listed.stock(), expansion, purchases)
                 .write(leftovers, new PlanWriter.Proof(
-                        solved.missed(), solved.cost(), solved.solver(), FleetOptions.limits()), remarks);
+                        solved.missed(), solved.cost(), solved.solver(), FleetOptions.limits()),
+                        new Freeing(request, listed.stock(), solved.choice(), solver), remarks);
         new PlanAudit(request, rules).check(plan);
         progress.step("plan checked", 1);
         return plan;

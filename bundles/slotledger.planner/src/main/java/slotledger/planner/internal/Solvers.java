@@ -1,6 +1,8 @@
 package slotledger.planner.internal;
 
+import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import slotledger.planner.PlannerException;
@@ -10,6 +12,18 @@ import slotledger.solver.MilpSolver;
 final class Solvers {
 
     private Solvers() {
+    }
+
+    /** The solvers of a service's entries, highest ranking first. */
+    static List<MilpSolver> byRanking(List<Map.Entry<Map<String, Object>, MilpSolver>> solvers) {
+        return solvers.stream()
+                .sorted(Comparator.comparingInt(solver -> -ranking(solver.getKey())))
+                .map(Map.Entry::getValue)
+                .toList();
+    }
+
+    private static int ranking(Map<String, Object> properties) {
+        return properties.get("service.ranking") instanceof Integer ranking ? ranking : 0;
     }
 
     /** The first that can be used on this machine. */

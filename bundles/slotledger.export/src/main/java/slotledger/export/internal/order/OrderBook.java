@@ -56,6 +56,7 @@ public final class OrderBook {
         StockPages.considered(book, workbook.page("Considered", CONSIDERED_WIDTHS));
         ListPages.leftovers(workbook, book);
         ListPages.notHelped(workbook, book);
+        new WhatBindsPage(book, workbook.page("What binds", WhatBindsPage.WIDTHS)).fill();
         new SummaryPage(book, summary, suppliers).fill();
         step("formulas", 0.7);
     }

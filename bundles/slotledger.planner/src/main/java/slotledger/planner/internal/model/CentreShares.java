@@ -90,7 +90,7 @@ final class CentreShares {
     }
 
     /** Goods of each cost centre within its budget, exactly: all is counted in parts of a pack. */
-    void addBudgets() {
+    void addBudgets(List<Limit> limits) {
         long parts = offers.stream().mapToLong(Offer::packSize).reduce(1, CentreShares::commonMultiple);
         for (int centre = 1; centre < centres.size(); centre++) {
             Linear goods = new Linear();
@@ -101,6 +101,7 @@ final class CentreShares {
                 }
             }
             long most = Math.multiplyExact(budgets.get(centres.get(centre)).minor(), parts);
+            limits.add(new Limit(Limit.Of.CENTRE_BUDGET, centres.get(centre), programme.rows().size(), parts));
             programme.atMost("budget of cost centre " + centres.get(centre), goods, most);
         }
     }

@@ -1,5 +1,6 @@
 package slotledger.planner.internal.model;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalLong;
 import java.util.SortedMap;
@@ -39,6 +40,7 @@ public final class PlanModel {
     private final int[][] machines;
     private final Purchasing purchasing;
     private final CentreShares shares;
+    private final List<Limit> limits = new ArrayList<>();
 
     public PlanModel(PlanRequest request, Stock stock, List<Options> options) {
         this.request = request;
@@ -56,8 +58,11 @@ public final class PlanModel {
         for (int kind = 0; kind < stock.pieces().size(); kind++) {
             addKind(kind);
         }
-        shares.addBudgets();
-        policy.budget().ifPresent(most -> programme.atMost("budget", purchasing.payable(), most.minor()));
+        shares.addBudgets(limits);
+        policy.budget().ifPresent(most -> {
+            limits.add(new Limit(Limit.Of.BUDGET, "", programme.rows().size(), 1));
+            programme.atMost("budget", purchasing.payable(), most.minor());
+        });
     }
 
     private void addClass(int group) {
@@ -105,6 +110,7 @@ public final class PlanModel {
             int centre = shares.centre(options.get(group).group().costCentre());
             byCentre.computeIfAbsent(centre, unused -> new Linear()).add(variable, used);
         });
+        limits.add(new Limit(Limit.Of.PIECES, "" + kind, programme.rows().size(), 1));
         programme.atMost("modules of kind " + kind,
                 new Linear().add(need, 1).add(use, -1), stock.shelf().count(module));
         if (!bought.isEmpty()) {
@@ -142,6 +148,11 @@ public final class PlanModel {
         return programme;
     }
 
+    /** The rows that more money or more modules would ease. */
+    public List<Limit> limits() {
+        return List.copyOf(limits);
+    }
+
     /** What is wanted, first things first. */
     public List<Goal> goals() {
         return List.of(
@@ -151,7 +162,7 @@ public final class PlanModel {
     }
 
     /** Weighted machines that stay below their target though they could be brought there. */
-    private Linear missed() {
+    public Linear missed() {
         Linear missed = new Linear();
         forEachCandidate((group, candidate, variable) -> {
             if (options.get(group).canBeHelped() && !candidate.onTarget()) {
@@ -159,6 +170,11 @@ public final class PlanModel {
             }
         });
         return missed;
+    }
+
+    /** Minor units for goods and delivery. */
+    public Linear payable() {
+        return purchasing.payable();
     }
 
     private Linear cost() {
