@@ -15,6 +15,7 @@ import slotledger.model.unit.Money;
  * @param id         unique among all offers, "supplier/part"
  * @param supplier   name of the supplier
  * @param part       the supplier's part number
+ * @param maker      who makes the modules; empty means unknown
  * @param piece      what is in the pack
  * @param packSize   modules in a pack
  * @param steps      prices by quantity, the first from one pack on, ascending
@@ -28,6 +29,7 @@ public record Offer(
         String id,
         String supplier,
         String part,
+        Optional<String> maker,
         Piece piece,
         int packSize,
         List<PriceStep> steps,
@@ -41,6 +43,7 @@ public record Offer(
         Objects.requireNonNull(id, "id");
         Objects.requireNonNull(supplier, "supplier");
         Objects.requireNonNull(part, "part");
+        Objects.requireNonNull(maker, "maker");
         Objects.requireNonNull(piece, "piece");
         steps = List.copyOf(steps);
         Objects.requireNonNull(stock, "stock");
@@ -60,6 +63,23 @@ public record Offer(
                 throw new IllegalArgumentException("The quantities of offer %s must ascend.".formatted(id));
             }
         }
+    }
+
+    /** An offer that names no maker. */
+    public Offer(
+            String id,
+            String supplier,
+            String part,
+            Piece piece,
+            int packSize,
+            List<PriceStep> steps,
+            OptionalInt stock,
+            OptionalInt leadDays,
+            Optional<LocalDate> priceDate,
+            Optional<LocalDate> validUntil,
+            Place place) {
+        this(id, supplier, part, Optional.empty(), piece, packSize, steps, stock, leadDays, priceDate, validUntil,
+                place);
     }
 
     /** The price of one pack when this many are ordered. */

@@ -13,6 +13,7 @@ import slotledger.lib.solver.NativeSolverException;
 import slotledger.model.task.Progress;
 import slotledger.solver.IntegerProgramme;
 import slotledger.solver.Linear;
+import slotledger.solver.LinearSolver;
 import slotledger.solver.MilpSolution;
 import slotledger.solver.MilpSolver;
 import slotledger.solver.SolverException;
@@ -45,6 +46,11 @@ public final class ScipSolver implements MilpSolver {
     }
 
     @Override
+    public Optional<LinearSolver> linear() {
+        return Optional.of(new GlopSolver());
+    }
+
+    @Override
     public Optional<MilpSolution> minimise(
             IntegerProgramme programme, Linear goal, int mostNodes, Optional<long[]> start, Progress progress)
             throws SolverException {
@@ -61,8 +67,7 @@ public final class ScipSolver implements MilpSolver {
             exact.setDoubleParam(MPSolverParameters.DoubleParam.RELATIVE_MIP_GAP, 0);
             MPSolver.ResultStatus status =
                     Canceller.run(() -> solver.solve(exact), solver::interruptSolve, progress);
-            progress.check();
-            if (status == MPSolver.ResultStatus.INFEASIBLE && start.isEmpty()) {
+            if (status == MPSolver.ResultStatus.INFEASIBLE && start.isEmpty() && !progress.isCancelled()) {
                 return Optional.empty();
             }
             return Optional.of(solution(programme, goal, solver, status, start));
@@ -80,17 +85,16 @@ public final class ScipSolver implements MilpSolver {
     }
 
     private static MPModelProto model(IntegerProgramme programme, Linear goal, Optional<long[]> start) {
-        double[] factors = new double[programme.variables().size()];
+        double[] factors = new double[programme.size()];
         goal.forEach((variable, factor) -> factors[variable] = factor);
         MPModelProto.Builder model = MPModelProto.newBuilder();
         for (int i = 0; i < factors.length; i++) {
-            IntegerProgramme.Variable each = programme.variables().get(i);
             model.addVariable(MPVariableProto.newBuilder()
                     .setIsInteger(true)
-                    .setLowerBound(each.low())
-                    .setUpperBound(each.high())
+                    .setLowerBound(programme.low(i))
+                    .setUpperBound(programme.high(i))
                     .setObjectiveCoefficient(factors[i])
-                    .setBranchingPriority(each.first()));
+                    .setBranchingPriority(programme.first(i)));
         }
         for (IntegerProgramme.Row row : programme.rows()) {
             MPConstraintProto.Builder made = MPConstraintProto.newBuilder();
@@ -125,7 +129,7 @@ public final class ScipSolver implements MilpSolver {
         boolean found = status == MPSolver.ResultStatus.OPTIMAL || status == MPSolver.ResultStatus.FEASIBLE;
         Optional<long[]> best = start.filter(values -> programme.broken(values).isEmpty());
         if (found) {
-            long[] values = new long[programme.variables().size()];
+            long[] values = new long[programme.size()];
             for (int i = 0; i < values.length; i++) {
                 values[i] = Math.round(solver.variable(i).solutionValue());
             }
@@ -152,8 +156,8 @@ public final class ScipSolver implements MilpSolver {
     private static long least(IntegerProgramme programme, Linear goal) {
         long[] least = {0};
         goal.forEach((variable, factor) -> {
-            IntegerProgramme.Variable each = programme.variables().get(variable);
-            least[0] = Math.addExact(least[0], Math.multiplyExact(factor, factor > 0 ? each.low() : each.high()));
+            long each = factor > 0 ? programme.low(variable) : programme.high(variable);
+            least[0] = Math.addExact(least[0], Math.multiplyExact(factor, each));
         });
         return least[0];
     }

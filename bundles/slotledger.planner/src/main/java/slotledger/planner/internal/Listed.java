@@ -44,6 +44,7 @@ public record Listed(
     /** Lists everything. */
     static Listed of(PlanRequest request, MemoryRules rules, Progress progress) throws PlannerException {
         Currencies.check(request.policy());
+        progress.step("grouping machines into classes", 0);
         UsableOffers usable = UsableOffers.of(request);
         List<MachineClass> classes = FleetClasses.of(request);
         Stock stock = Stock.of(usable.offers(), request.shelf(), classes);

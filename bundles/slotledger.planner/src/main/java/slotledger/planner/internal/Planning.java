@@ -95,6 +95,7 @@ public final class Planning {
                 .write(leftovers, new PlanWriter.Proof(
                         solved.missed(), solved.cost(), solved.solver(), FleetOptions.limits()),
                         new Freeing(request, listed.stock(), solved.choice(), solver), remarks);
+        progress.step("checking the plan", 0);
         new PlanAudit(request, rules).check(plan);
         progress.step("plan checked", 1);
         return plan;

@@ -46,7 +46,7 @@ public final class StepChart {
         left.setTitle(up);
         left.setMinimum(0);
         left.setCrosses(AxisCrosses.AUTO_ZERO);
-        data = (XDDFScatterChartData) chart.createChartData(ChartTypes.SCATTER, bottom, left);
+        data = (XDDFScatterChartData) chart.createData(ChartTypes.SCATTER, bottom, left);
         data.setStyle(ScatterStyle.LINE_MARKER);
     }
 

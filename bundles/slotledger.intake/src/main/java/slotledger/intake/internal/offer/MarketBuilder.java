@@ -105,7 +105,8 @@ final class MarketBuilder {
             }
             steps.add(new PriceStep(price.getKey(), price.getValue()));
         }
-        return Optional.of(new Offer(id, first.supplier(), first.part(), first.piece(), first.packSize(), steps,
-                first.stock(), first.leadDays(), first.priceDate(), first.validUntil(), first.row().place()));
+        return Optional.of(new Offer(id, first.supplier(), first.part(), first.maker(), first.piece(),
+                first.packSize(), steps, first.stock(), first.leadDays(), first.priceDate(), first.validUntil(),
+                first.row().place()));
     }
 }

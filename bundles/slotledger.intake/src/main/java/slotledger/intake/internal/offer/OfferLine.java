@@ -17,6 +17,7 @@ record OfferLine(
         TableRow row,
         String supplier,
         String part,
+        Optional<String> maker,
         Piece piece,
         int packSize,
         SortedMap<Integer, Money> prices,

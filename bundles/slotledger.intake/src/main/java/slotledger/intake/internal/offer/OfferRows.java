@@ -84,9 +84,13 @@ final class OfferRows {
         if (pack.isEmpty()) {
             return Optional.empty();
         }
-        return Optional.of(new OfferLine(row, Texts.tidy(supplier), row.text(Field.PART), kind.get().piece(),
-                pack.getAsInt(), prices, stock(row), leadDays(row), date(row, Field.PRICE_DATE),
+        return Optional.of(new OfferLine(row, Texts.tidy(supplier), row.text(Field.PART), maker(row),
+                kind.get().piece(), pack.getAsInt(), prices, stock(row), leadDays(row), date(row, Field.PRICE_DATE),
                         date(row, Field.VALID_UNTIL)));
+    }
+
+    private static Optional<String> maker(TableRow row) {
+        return Optional.of(Texts.tidy(row.text(Field.MAKER))).filter(text -> !Words.sayNothing(text));
     }
 
     private SortedMap<Integer, Money> prices(TableRow row) {

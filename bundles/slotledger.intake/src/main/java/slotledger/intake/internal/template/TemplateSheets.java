@@ -39,6 +39,8 @@ final class TemplateSheets {
             column("Supplier", "Who sells. Leave the column out if each sheet is named after its supplier.",
                     "EXAMPLE Memory Trade"),
             column("Part number", "The supplier's number for it; each once.", "MT-8D4-26"),
+            column("Maker", "Who makes the module; may be empty. What people decided (choices.yaml) can name makers.",
+                    "Example Works"),
             column("Module", MODULE, "8GB 1Rx8 PC4-2666V-U non-ECC"),
             column("Pack size", "How many modules are in a pack; empty means one.", "1"),
             column("Price (EUR)", "Price of one pack without tax, in the currency the heading names.", "21.90"),

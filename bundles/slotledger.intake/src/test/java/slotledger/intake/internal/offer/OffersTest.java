@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import slotledger.intake.IntakeException;
 import slotledger.intake.Reading;
@@ -44,6 +45,18 @@ class OffersTest {
                 """);
         assertEquals(List.of("Nord/N-1: 1 x 8 GB DDR4-2666 DIMM, 1Rx8, non-ECC, unbuffered; "
                 + "[1+ EUR 19.90, 10+ EUR 18.50, 25+ EUR 17.00] stock 120 days 3 until 2026-12-31"), offers(reading));
+        assertEquals(List.of(), codes(reading));
+    }
+
+    @Test
+    void anOfferMayNameTheMakerOfItsModules() throws IntakeException {
+        Reading<Market> reading = read("""
+                Supplier | Part | Brand | Module | Price (GBP)
+                A | P1 | Farrow Works | 8GB PC4-2666V-U | 20
+                A | P2 | - | 8GB PC4-2666V-U | 19
+                """);
+        assertEquals(List.of(Optional.of("Farrow Works"), Optional.empty()),
+                reading.value().offers().stream().map(Offer::maker).toList());
         assertEquals(List.of(), codes(reading));
     }
 

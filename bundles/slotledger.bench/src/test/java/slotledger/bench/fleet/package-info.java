@@ -1,0 +1,2 @@
+/** Makes up fleets of any size to measure the planner with: boards, kinds, suppliers and machines are invented. */
+package slotledger.bench.fleet;
