@@ -15,7 +15,7 @@ import slotledger.model.trade.Shelf;
  *
  * @param title   name of the project
  * @param fleet   machines and boards
- * @param market  what can be bought
+ * @param market  what can be bought; prices are turned into the currency of the policy where their rate is stated
  * @param shelf   what is owned
  * @param policy  what is wanted and allowed
  * @param date    offers must hold on this day
@@ -40,9 +40,9 @@ public record PlanRequest(
     public PlanRequest {
         Objects.requireNonNull(title, "title");
         Objects.requireNonNull(fleet, "fleet");
-        Objects.requireNonNull(market, "market");
         Objects.requireNonNull(shelf, "shelf");
         Objects.requireNonNull(policy, "policy");
+        market = market.in(policy);
         Objects.requireNonNull(date, "date");
         Objects.requireNonNull(choices, "choices");
         Objects.requireNonNull(before, "before");

@@ -2,8 +2,10 @@ package slotledger.rules;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import slotledger.model.board.Bank;
 import slotledger.model.board.Board;
@@ -56,12 +58,13 @@ public final class Tryouts {
 
     /** The kind in these sockets and nothing but what the board wants in the others. */
     public static Population population(Setup setup, Collection<String> filled, ModuleKind kind) {
-        Population population = Population.empty(setup.board());
+        Map<String, SlotContent> contents = new LinkedHashMap<>(Population.empty(setup.board()).contents());
+        SlotContent wanted = SlotContent.of(kind);
         SlotContent blank = setup.board().fill().blank().<SlotContent>map(SlotContent::of).orElse(SlotContent.EMPTY);
         for (String socket : sockets(setup)) {
-            population = population.with(socket, filled.contains(socket) ? SlotContent.of(kind) : blank);
+            contents.put(socket, filled.contains(socket) ? wanted : blank);
         }
-        return population;
+        return new Population(contents);
     }
 
     /** Labels of the sockets of installed processors, in the board's order. */

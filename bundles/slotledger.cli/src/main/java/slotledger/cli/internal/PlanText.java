@@ -58,6 +58,8 @@ final class PlanText {
                 + plan.policy().budget().map(budget -> ", budget " + budget).orElse(""));
         answer.item("Work", spending.labour() + " labour, " + spending.total() + " in all; "
                 + leftover(Leftover.Origin.PULLED) + " pulled modules left over");
+        plan.insights().alone().ifPresent(alone -> answer.item("Instead", "machine by machine " + alone.onTarget()
+                + " would be on target, for " + alone.total() + " in all"));
         answer.item("Proof", proof(plan.optimality()));
         List<Finding> remarks =
                 plan.remarks().stream().filter(remark -> remark.severity() != Severity.NOTE).toList();
@@ -93,6 +95,9 @@ final class PlanText {
                 .fact("currency", spending.goods().currency().getCurrencyCode())
                 .fact("proven", plan.optimality().isProven())
                 .fact("costGap", plan.optimality().costGap().toPlainString());
+        plan.insights().alone().ifPresent(alone -> answer
+                .fact("onTargetMachineByMachine", alone.onTarget())
+                .fact("totalMachineByMachine", amount(alone.total())));
         Map<String, Object> outcomes = new LinkedHashMap<>();
         for (Outcome outcome : Outcome.values()) {
             outcomes.put(outcome.name(), plan.count(outcome));

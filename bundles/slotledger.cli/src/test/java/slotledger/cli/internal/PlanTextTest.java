@@ -59,6 +59,6 @@ class PlanTextTest {
     private static Purchase bought(Piece piece, int count) {
         Offer offer = new Offer("o", "s", "p", piece, 1, List.of(new PriceStep(1, NOTHING)), OptionalInt.empty(),
                 OptionalInt.empty(), Optional.empty(), Optional.empty(), Place.NOWHERE);
-        return new Purchase(offer, count, NOTHING, List.of(), count, 0);
+        return new Purchase(offer, count, List.of(), count, 0);
     }
 }

@@ -17,8 +17,12 @@ import org.junit.jupiter.api.io.TempDir;
 import slotledger.export.PlanBook;
 import slotledger.export.internal.fixture.SchoolPlan;
 import slotledger.export.internal.round.Bag;
+import slotledger.export.internal.round.BenchWords;
+import slotledger.export.internal.round.Partners;
 import slotledger.export.internal.round.Round;
 import slotledger.export.internal.round.Stop;
+import slotledger.model.machine.AssetTag;
+import slotledger.model.plan.MachinePlan;
 import slotledger.model.task.Progress;
 
 class RoundTest {
@@ -27,13 +31,23 @@ class RoundTest {
     private Path folder;
 
     @Test
-    void aSiteWaitsUntilItsDonorsElsewhereAreDone() {
+    void theOrderOfWorkIsCutIntoVisits() {
         List<String> walk = new ArrayList<>();
         for (Stop stop : Round.of(SchoolPlan.book().plan())) {
             walk.add(stop.where() + (stop.again() ? " again: " : ": ") + stop.machines().size());
         }
         assertEquals(List.of("Main / Lab 1: 3", "Main / Office 2: 1", "Main / Rack: 1", "Annexe / Cart: 2",
                 "Annexe / Lab 9: 1"), walk);
+    }
+
+    @Test
+    void theRoundSaysHowMuchLiesReadyAndWhatIsCarriedToAnotherSite() {
+        List<String> lines = BenchWords.of(SchoolPlan.book().plan());
+        assertEquals(List.of("At most 2 pulled modules and fillers lie ready at once for machines further on, in 1 bag"
+                        + " or tray; most after machine OFF-7.",
+                "2 of them are carried from one site to another; the lists name the site."), lines);
+        MachinePlan receiver = SchoolPlan.book().plan().find(new AssetTag("LAB-03")).orElseThrow();
+        assertEquals("from OFF-7 (site Main)", new Partners(SchoolPlan.book().plan()).of(receiver));
     }
 
     @Test
@@ -73,7 +87,7 @@ class RoundTest {
             List<String> names = new ArrayList<>();
             workbook.forEach(sheet -> names.add(sheet.getSheetName()));
             assertEquals(List.of("Round", "To fetch", "Bags", "Leftovers", "Not helped", "Not planned"), names);
-            assertEquals("OFF-7", workbook.getSheet("Round").getRow(7).getCell(3).getStringCellValue());
+            assertEquals("OFF-7", workbook.getSheet("Round").getRow(9).getCell(3).getStringCellValue());
         }
     }
 

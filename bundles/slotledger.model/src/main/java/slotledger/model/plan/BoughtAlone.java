@@ -6,8 +6,8 @@ import slotledger.model.unit.Money;
 /**
  * What a careful person with a spreadsheet would get who takes each machine's cheapest upgrade by itself.
  *
- * @param onTarget machines on target after the work
- * @param weight   the same, weighted
+ * @param onTarget machines on target after the work, without those that are left alone
+ * @param weight   machines on target after the work, weighted, and those that are left alone among them
  * @param opened   machines that are opened
  * @param goods    all modules and fillers bought, tax left out
  * @param delivery what suppliers charge for delivery

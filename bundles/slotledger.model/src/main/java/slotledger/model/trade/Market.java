@@ -1,5 +1,7 @@
 package slotledger.model.trade;
 
+import java.util.Currency;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -26,5 +28,18 @@ public record Market(List<Offer> offers, Map<String, Supplier> suppliers) {
         if (offers.stream().map(Offer::id).distinct().count() != offers.size()) {
             throw new IllegalArgumentException("The ids of offers must be unique.");
         }
+    }
+
+    /** The market in the currency of a policy. What is in a currency whose rate nobody stated stays as it is. */
+    public Market in(Policy policy) {
+        Currency currency = policy.currency();
+        Map<String, Supplier> terms = new LinkedHashMap<>();
+        suppliers.forEach((name, supplier) -> terms.put(name, supplier.in(currency, policy.buying())));
+        return new Market(offers.stream().map(offer -> in(offer, currency, policy.buying())).toList(), terms);
+    }
+
+    private static Offer in(Offer offer, Currency currency, Buying buying) {
+        return offer.currency().equals(currency) ? offer
+                : buying.rate(offer.currency()).map(rate -> offer.in(currency, rate)).orElse(offer);
     }
 }

@@ -18,15 +18,18 @@ import slotledger.model.unit.Money;
  *
  * @param currency          currency of budgets, labour and plans
  * @param targets           by role; a role without one is left as it is unless there is a target for any role ("*")
- * @param budget            most that may be spent on goods and delivery in all; empty means no limit
+ * @param budget            most that may be spent on goods and delivery in all, with tax only where the policy says so;
+ *                          empty means no limit
  * @param costCentreBudgets most for each cost centre, in file order
  * @param perMachine        labour for opening one machine
  * @param perModule         labour for handling one module
  * @param sparePercent      spare modules a kind bought, in percent, rounded up
- * @param atLeastOneSpare   at least one spare for each kind bought, where spares are wanted at all
+ * @param atLeastOneSpare   at least one spare of each kind bought, whatever the percentage
  * @param reusePulled       whether modules pulled from machines may be used again
  * @param harvest           whether machines above their target may be opened for their modules
  * @param leaveAlone        machines nobody touches
+ * @param buying            which offers may be used, and how their prices count
+ * @param waves             several times of work, the first first; empty means that all is done at once
  */
 public record Policy(
         Currency currency,
@@ -39,9 +42,29 @@ public record Policy(
         boolean atLeastOneSpare,
         boolean reusePulled,
         boolean harvest,
-        LeaveAlone leaveAlone) {
+        LeaveAlone leaveAlone,
+        Buying buying,
+        List<Wave> waves) {
 
     private static final String ANY_ROLE = "*";
+    private static final long HUNDRED = 100;
+
+    /** A policy that uses offers as they are, and does all at once. */
+    public Policy(
+            Currency currency,
+            List<Target> targets,
+            Optional<Money> budget,
+            Map<String, Money> costCentreBudgets,
+            Money perMachine,
+            Money perModule,
+            int sparePercent,
+            boolean atLeastOneSpare,
+            boolean reusePulled,
+            boolean harvest,
+            LeaveAlone leaveAlone) {
+        this(currency, targets, budget, costCentreBudgets, perMachine, perModule, sparePercent, atLeastOneSpare,
+                reusePulled, harvest, leaveAlone, Buying.PLAIN, List.of());
+    }
 
     public Policy {
         Objects.requireNonNull(currency, "currency");
@@ -51,18 +74,45 @@ public record Policy(
         Objects.requireNonNull(perMachine, "perMachine");
         Objects.requireNonNull(perModule, "perModule");
         Objects.requireNonNull(leaveAlone, "leaveAlone");
+        Objects.requireNonNull(buying, "buying");
+        waves = List.copyOf(waves);
         if (sparePercent < 0 || sparePercent > 100) {
             throw new IllegalArgumentException("The spares (%d %%) must be from 0 to 100.".formatted(sparePercent));
         }
         if (targets.stream().map(target -> key(target.role())).distinct().count() != targets.size()) {
             throw new IllegalArgumentException("A role must not have two targets.");
         }
+        for (int i = 1; i < waves.size(); i++) {
+            if (!waves.get(i).date().isAfter(waves.get(i - 1).date())) {
+                throw new IllegalArgumentException("The wave %s must come after the one before it."
+                        .formatted(waves.get(i).name()));
+            }
+        }
+    }
+
+    /** The policy of one of its waves alone. */
+    public Policy of(Wave wave) {
+        return new Policy(currency, targets, wave.budget(), wave.costCentreBudgets(), perMachine, perModule,
+                sparePercent, atLeastOneSpare, reusePulled, harvest, leaveAlone, buying.arrivingBy(wave.neededBy()),
+                List.of());
+    }
+
+    /** The same policy with other ways to buy. */
+    public Policy with(Buying other) {
+        return new Policy(currency, targets, budget, costCentreBudgets, perMachine, perModule, sparePercent,
+                atLeastOneSpare, reusePulled, harvest, leaveAlone, other, waves);
+    }
+
+    /** Spares that go with so many modules of one kind, bought and used: the percentage of them, rounded up. */
+    public int spares(int used) {
+        int share = Math.toIntExact(-Math.floorDiv(-(long) used * sparePercent, HUNDRED));
+        return used > 0 && atLeastOneSpare ? Math.max(1, share) : share;
     }
 
     /** The same with another budget in all. */
     public Policy withBudget(Optional<Money> most) {
         return new Policy(currency, targets, most, costCentreBudgets, perMachine, perModule, sparePercent,
-                atLeastOneSpare, reusePulled, harvest, leaveAlone);
+                atLeastOneSpare, reusePulled, harvest, leaveAlone, buying, waves);
     }
 
     /** The target of a role, or that of any role; empty where the role is to be left as it is. */

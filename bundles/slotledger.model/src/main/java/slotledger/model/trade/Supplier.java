@@ -1,5 +1,6 @@
 package slotledger.model.trade;
 
+import java.util.Currency;
 import java.util.Objects;
 import java.util.Optional;
 import slotledger.model.unit.Money;
@@ -21,5 +22,16 @@ public record Supplier(String name, Optional<Money> shipping, Optional<Money> fr
         if (name.isBlank()) {
             throw new IllegalArgumentException("The name of a supplier must not be blank.");
         }
+    }
+
+    /** The same terms in a currency; what is in another one is turned where its rate is stated. */
+    Supplier in(Currency currency, Buying buying) {
+        return new Supplier(name, in(shipping, currency, buying), in(freeFrom, currency, buying),
+                in(minimum, currency, buying));
+    }
+
+    private static Optional<Money> in(Optional<Money> amount, Currency currency, Buying buying) {
+        return amount.map(known -> known.currency().equals(currency) ? known
+                : buying.rate(known.currency()).map(rate -> rate.convert(known, currency)).orElse(known));
     }
 }

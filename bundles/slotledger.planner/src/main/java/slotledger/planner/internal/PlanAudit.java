@@ -13,6 +13,9 @@ import slotledger.model.plan.Move;
 import slotledger.model.plan.Plan;
 import slotledger.model.plan.Purchase;
 import slotledger.model.plan.Station;
+import slotledger.model.trade.Offer;
+import slotledger.model.trade.PriceRule;
+import slotledger.model.trade.PriceStep;
 import slotledger.model.trade.Supplier;
 import slotledger.model.unit.Money;
 import slotledger.model.verdict.Verdict;
@@ -109,11 +112,25 @@ final class PlanAudit {
     private void checkPurchase(Purchase line) {
         require(line.offer().stock().isEmpty() || line.packs() <= line.offer().stock().getAsInt(),
                 "The packs (%d) of %s must be in stock.", line.packs(), line.offer().id());
-        require(line.perPack().equals(line.offer().perPack(line.packs())),
+        require(line.total().minor() == price(line.offer(), line.packs()),
                 "The price of %s must be that of the offer.", line.offer().id());
         require(request.market().offers().contains(line.offer()), "The offer %s must exist.", line.offer().id());
         require(line.offer().validUntil().filter(last -> last.isBefore(request.date())).isEmpty(),
                 "The offer %s must hold.", line.offer().id());
+    }
+
+    /** The price of so many packs, one pack after the other. */
+    private static long price(Offer offer, int packs) {
+        long price = 0;
+        for (int pack = 1; pack <= packs; pack++) {
+            int counts = offer.rule() == PriceRule.ALL_PACKS ? packs : pack;
+            long perPack = 0;
+            for (PriceStep step : offer.steps()) {
+                perPack = counts >= step.fromPacks() ? step.perPack().minor() : perPack;
+            }
+            price = Math.addExact(price, perPack);
+        }
+        return price;
     }
 
     private void checkMoney(Plan plan) {

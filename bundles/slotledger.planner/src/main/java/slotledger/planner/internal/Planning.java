@@ -5,12 +5,14 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import slotledger.model.finding.Finding;
+import slotledger.model.plan.Insights;
 import slotledger.model.plan.Leftover;
 import slotledger.model.plan.Plan;
 import slotledger.model.plan.Spending;
 import slotledger.model.task.Progress;
 import slotledger.planner.PlanRequest;
 import slotledger.planner.PlannerException;
+import slotledger.planner.internal.alone.MachineByMachine;
 import slotledger.planner.internal.choice.FleetOptions;
 import slotledger.planner.internal.milp.Lexicographic;
 import slotledger.planner.internal.model.PlanModel;
@@ -95,9 +97,11 @@ public final class Planning {
                 .write(leftovers, new PlanWriter.Proof(
                         solved.missed(), solved.cost(), solved.solver(), FleetOptions.limits()),
                         new Freeing(request, listed.stock(), solved.choice(), solver), remarks);
+        Insights insights = new Insights(
+                Optional.of(MachineByMachine.of(request, listed.stock(), listed.options())));
         progress.step("checking the plan", 0);
         new PlanAudit(request, rules).check(plan);
         progress.step("plan checked", 1);
-        return plan;
+        return plan.withInsights(insights);
     }
 }

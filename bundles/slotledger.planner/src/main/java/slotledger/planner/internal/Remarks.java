@@ -1,15 +1,20 @@
 package slotledger.planner.internal;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import slotledger.model.finding.Finding;
 import slotledger.model.finding.Severity;
 import slotledger.model.machine.AssetTag;
 import slotledger.model.machine.Machine;
+import slotledger.model.machine.SlotContent;
 import slotledger.model.module.Piece;
+import slotledger.model.plan.Move;
 import slotledger.model.plan.Purchase;
+import slotledger.model.plan.Station;
 import slotledger.model.source.Place;
 import slotledger.model.trade.Offer;
 import slotledger.model.verdict.Reason;
@@ -89,19 +94,25 @@ final class Remarks {
                         + " is.");
     }
 
-    private static Finding ring(AssetTag tag, List<AssetTag> donors) {
-        String names = donors.stream().distinct().map(AssetTag::value).collect(Collectors.joining(", "));
+    private static Finding ring(AssetTag tag, List<Move> late) {
+        List<String> donors = late.stream()
+                .map(move -> ((Station.InSlot) move.from()).machine().value()).distinct().toList();
+        Map<SlotContent, Integer> kinds = new LinkedHashMap<>();
+        late.forEach(move -> kinds.merge(move.content(), 1, Integer::sum));
+        String set = kinds.entrySet().stream().map(kind -> kind.getValue() + " x " + kind.getKey())
+                .collect(Collectors.joining(" and "));
+        String names = String.join(", ", donors);
         return new Finding(
                 Severity.WARNING,
                 "swap-ring",
                 Place.NOWHERE,
                 Optional.of(tag),
                 "",
-                "%s waits for %d modules that come out of %s, and a machine there waits for modules of this one."
-                        .formatted(tag, donors.size(), names),
+                "Machines swap modules in a ring: %s gets %s out of %s, which can't be done before it."
+                        .formatted(tag, set, names),
                 "",
-                ("Open %s first, take its old modules out, and leave it open until %s %s done; or fill it with a"
-                        + " borrowed set meanwhile.")
-                        .formatted(tag, names, donors.stream().distinct().count() == 1 ? "is" : "are"));
+                ("Open %s first and take its old modules out. Leave it open until %s %s done, or put a borrowed set (%s)"
+                        + " into it until then, and give that back.")
+                        .formatted(tag, names, donors.size() == 1 ? "is" : "are", set));
     }
 }

@@ -7,8 +7,8 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.Collectors;
 import slotledger.export.PlanBook;
+import slotledger.export.internal.round.Partners;
 import slotledger.export.internal.round.Round;
 import slotledger.export.internal.text.Lists;
 import slotledger.export.internal.text.Words;
@@ -35,10 +35,12 @@ public final class JobSheets {
     private static final int MOST_DOUBTS = 4;
 
     private final PlanBook book;
+    private final Partners partners;
     private final Map<AssetTag, Integer> numbers = new HashMap<>();
 
     public JobSheets(PlanBook book) {
         this.book = book;
+        this.partners = new Partners(book.plan());
         Round.of(book.plan()).forEach(stop -> stop.machines()
                 .forEach(plan -> numbers.put(plan.machine().tag(), numbers.size() + 1)));
     }
@@ -70,7 +72,7 @@ public final class JobSheets {
                 .toList();
         return new JobSheet(plan, board, number(plan) + " of " + numbers.size(), before, after,
                 board.channels().stream().map(Channel::name).toList(), heed(plan), Cautions.of(plan, board.form()),
-                new Steps(book, plan).lines(board.slots()), expected(plan), Firmware.lines(plan, board, after),
+                new Steps(book, partners, plan).lines(board.slots()), expected(plan), Firmware.lines(plan, board, after),
                 received, board.notes(), sources(board));
     }
 
@@ -106,40 +108,29 @@ public final class JobSheets {
 
     private List<Line> heed(MachinePlan plan) {
         List<Line> lines = new ArrayList<>();
-        Set<AssetTag> donors = others(plan, true);
-        if (!donors.isEmpty()) {
-            lines.add(names("Do these first, modules come from them: ", donors));
-        }
-        Set<AssetTag> receivers = others(plan, false);
-        if (!receivers.isEmpty()) {
-            lines.add(names("Modules go from here to: ", receivers));
-        }
+        names(lines, "Do these first, modules come from them: ", partners.before(plan), ".");
+        names(lines, "Modules go from here to: ", partners.receivers(plan), ".");
+        names(lines, "This machine is opened before what goes into it is there. It waits for: ", partners.late(plan),
+                ". Leave it open until the last of them is done, or borrow a set like it, and give that back then.");
         for (Finding doubt : Lists.about(plan, book.findings()).stream().limit(MOST_DOUBTS).toList()) {
             lines.add(Line.of("The inventory is in doubt: " + Lists.matter(doubt) + " " + doubt.remedy()));
         }
         return lines;
     }
 
-    /** Machines this one gets modules from, or gives modules to. */
-    static Set<AssetTag> others(MachinePlan plan, boolean from) {
-        return plan.moves().stream()
-                .map(from ? Move::from : Move::to)
-                .filter(Station.InSlot.class::isInstance)
-                .map(station -> ((Station.InSlot) station).machine())
-                .filter(tag -> !tag.equals(plan.machine().tag()))
-                .collect(Collectors.toCollection(LinkedHashSet::new));
-    }
-
-    private static Line names(String text, Set<AssetTag> tags) {
+    private static void names(List<Line> lines, String text, List<String> names, String end) {
+        if (names.isEmpty()) {
+            return;
+        }
         List<String> parts = new ArrayList<>(List.of(text));
-        for (AssetTag tag : tags) {
+        for (String name : names) {
             if (parts.size() > 1) {
                 parts.add(", ");
             }
-            parts.add(tag.value());
+            parts.add(name);
         }
-        parts.add(".");
-        return Line.of(parts.toArray(String[]::new));
+        parts.add(end);
+        lines.add(Line.of(parts.toArray(String[]::new)));
     }
 
     private static List<Line> expected(MachinePlan plan) {

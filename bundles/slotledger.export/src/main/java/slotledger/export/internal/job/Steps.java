@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import slotledger.export.PlanBook;
+import slotledger.export.internal.round.Partners;
 import slotledger.export.internal.text.Words;
 import slotledger.model.board.Slot;
 import slotledger.model.machine.AssetTag;
@@ -16,13 +17,15 @@ import slotledger.model.plan.Station;
 final class Steps {
 
     private final PlanBook book;
+    private final Partners partners;
     private final MachinePlan plan;
     private final AssetTag tag;
     private final List<Line> lines = new ArrayList<>();
     private final Map<String, Integer> takenOut = new HashMap<>();
 
-    Steps(PlanBook book, MachinePlan plan) {
+    Steps(PlanBook book, Partners partners, MachinePlan plan) {
         this.book = book;
+        this.partners = partners;
         this.plan = plan;
         this.tag = plan.machine().tag();
     }
@@ -65,7 +68,12 @@ final class Steps {
 
     private void putIn(String slot, Move move) {
         Line what = Line.of("Put one ", Words.brief(move.content()), " into slot ", slot, ". ");
-        lines.add(what.plus(whereFrom(move.from())));
+        lines.add(what.plus(partners.isLate(move, plan) ? late((Station.InSlot) move.from()) : whereFrom(move.from())));
+    }
+
+    private static Line late(Station.InSlot from) {
+        return Line.of("It comes from machine ", from.machine().value(), ", slot ", from.slot(),
+                ", which is done later: until then leave the slot empty and the machine open, or borrow one.");
     }
 
     private Line whereFrom(Station from) {

@@ -6,6 +6,7 @@ import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
+import java.math.BigDecimal;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -49,6 +50,8 @@ final class RecordReader {
         } else if (raw == boolean.class) {
             require(node.isBoolean(), path, "true or false is expected.");
             return node.booleanValue();
+        } else if (raw == BigDecimal.class) {
+            return decimal(text(node, path), path);
         } else if (raw == LocalDate.class) {
             return date(text(node, path), path);
         } else if (raw == Currency.class) {
@@ -150,6 +153,11 @@ final class RecordReader {
             }
         }
         throw new MismatchException(path, "\"" + text + "\" is not one of the words allowed.");
+    }
+
+    private static BigDecimal decimal(String text, String path) throws MismatchException {
+        require(text.matches("\\d{1,30}([.]\\d{1,30})?"), path, "\"" + text + "\" is not a number like 0.92.");
+        return new BigDecimal(text);
     }
 
     private static LocalDate date(String text, String path) throws MismatchException {

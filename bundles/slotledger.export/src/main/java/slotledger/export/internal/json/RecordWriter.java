@@ -3,6 +3,7 @@ package slotledger.export.internal.json;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.lang.reflect.RecordComponent;
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.Collection;
 import java.util.Currency;
@@ -24,7 +25,9 @@ final class RecordWriter {
     }
 
     void write(Object value) throws IOException {
-        if (value instanceof String || value instanceof LocalDate || value instanceof Currency) {
+        if (value instanceof BigDecimal number) {
+            out.writeString(number.toPlainString());
+        } else if (value instanceof String || value instanceof LocalDate || value instanceof Currency) {
             out.writeString(value.toString());
         } else if (value instanceof Boolean flag) {
             out.writeBoolean(flag);

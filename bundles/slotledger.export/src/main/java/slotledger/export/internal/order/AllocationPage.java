@@ -121,12 +121,12 @@ final class AllocationPage {
 
     private void share(SupplierPage supplier, Purchase purchase) {
         SupplierPage.Line line = supplier.line(purchase);
-        int digits = purchase.perPack().currency().getDefaultFractionDigits();
-        BigDecimal size = BigDecimal.valueOf(purchase.offer().packSize());
+        int digits = purchase.total().currency().getDefaultFractionDigits();
+        BigDecimal size = BigDecimal.valueOf(purchase.modules());
         int begin = FIRST_ROW + shares.size();
         Money rest = purchase.total();
         for (Purchase.Use use : purchase.uses()) {
-            BigDecimal amount = purchase.perPack().amount()
+            BigDecimal amount = purchase.total().amount()
                     .multiply(BigDecimal.valueOf(use.modules()))
                     .divide(size, digits, RoundingMode.HALF_UP);
             Money value = Money.of(amount, rest.currency());

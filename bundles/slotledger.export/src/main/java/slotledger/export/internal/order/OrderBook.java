@@ -25,6 +25,7 @@ public final class OrderBook {
     private static final int[] CENTRE_WIDTHS = {40, 18, 18, 18, 14};
     private static final int[] ALLOCATION_WIDTHS = {22, 13, 17, 17, 30, 18, 10, 14, 12};
     private static final int[] SPARES_WIDTHS = {24, 16, 74, 11, 14, 14};
+    private static final int[] ALONE_WIDTHS = {54, 20, 22, 22};
     private static final int[] CONSIDERED_WIDTHS = {8, 22, 13, 42, 9, 13, 13, 9, 9, 10, 12, 32};
 
     private final PlanBook book;
@@ -54,6 +55,8 @@ public final class OrderBook {
         step("allocation", 0.4);
         StockPages.spares(book, workbook.page("Spares", SPARES_WIDTHS), suppliers);
         StockPages.considered(book, workbook.page("Considered", CONSIDERED_WIDTHS));
+        book.plan().insights().alone().ifPresent(alone -> new AlonePage(
+                book.plan(), alone, workbook.page("Machine by machine", ALONE_WIDTHS), suppliers).fill());
         ListPages.leftovers(workbook, book);
         ListPages.notHelped(workbook, book);
         new WhatBindsPage(book, workbook.page("What binds", WhatBindsPage.WIDTHS)).fill();
@@ -84,7 +87,7 @@ public final class OrderBook {
     }
 
     private static Money charge(Supplier supplier, List<Purchase> purchases) {
-        Money none = Money.zero(purchases.get(0).perPack().currency());
+        Money none = Money.zero(purchases.get(0).total().currency());
         Money goods = purchases.stream().map(Purchase::total).reduce(none, Money::plus);
         boolean free = supplier.freeFrom()
                 .filter(from -> from.currency().equals(goods.currency()) && goods.compareTo(from) >= 0)

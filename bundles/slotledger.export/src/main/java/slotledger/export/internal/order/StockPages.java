@@ -36,9 +36,9 @@ final class StockPages {
         for (SupplierPage supplier : suppliers) {
             for (Purchase purchase : supplier.purchases()) {
                 if (purchase.spares() + purchase.over() > 0) {
-                    BigDecimal cost = purchase.perPack().amount()
+                    BigDecimal cost = purchase.total().amount()
                             .multiply(BigDecimal.valueOf(purchase.spares() + purchase.over()))
-                            .divide(BigDecimal.valueOf(purchase.offer().packSize()), MathContext.DECIMAL64);
+                            .divide(BigDecimal.valueOf(purchase.modules()), MathContext.DECIMAL64);
                     page.next().text(0, purchase.offer().supplier()).text(1, purchase.offer().part())
                             .text(2, purchase.offer().piece().toString())
                             .count(3, purchase.spares()).count(4, purchase.over());

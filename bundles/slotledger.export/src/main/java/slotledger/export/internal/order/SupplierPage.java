@@ -149,9 +149,9 @@ final class SupplierPage {
                 .number(PACKS, purchase.packs(), Look.COUNT_INPUT);
         page.formula(MODULES, page.here(PACK_SIZE) + "*" + page.here(PACKS),
                 BigDecimal.valueOf(purchase.modules()), Look.COUNT);
-        page.number(PER_PACK, purchase.perPack().amount().doubleValue(), Look.MONEY_INPUT);
+        page.number(PER_PACK, offer.perPack(purchase.packs()).amount().doubleValue(), Look.MONEY_INPUT);
         page.formula(TOTAL, page.here(PACKS) + "*" + page.here(PER_PACK), purchase.total(), Look.MONEY);
-        BigDecimal perModule = purchase.perPack().amount()
+        BigDecimal perModule = offer.perPack(purchase.packs()).amount()
                 .divide(BigDecimal.valueOf(offer.packSize()), MathContext.DECIMAL64);
         page.formula(PER_MODULE, page.here(PER_PACK) + "/" + page.here(PACK_SIZE), perModule, Look.MONEY);
         if (offer.stock().isPresent()) {

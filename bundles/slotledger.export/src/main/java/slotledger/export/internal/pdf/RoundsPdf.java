@@ -11,6 +11,8 @@ import java.util.List;
 import slotledger.export.ExportException;
 import slotledger.export.PlanBook;
 import slotledger.export.internal.round.Bag;
+import slotledger.export.internal.round.BenchWords;
+import slotledger.export.internal.round.Partners;
 import slotledger.export.internal.round.Round;
 import slotledger.export.internal.round.Stop;
 import slotledger.export.internal.round.Tasks;
@@ -34,12 +36,14 @@ public final class RoundsPdf {
     private final Progress progress;
     private final List<Stop> stops;
     private final List<Bag> bags;
+    private final Partners partners;
 
     public RoundsPdf(PlanBook book, Progress progress) {
         this.book = book;
         this.progress = progress;
         this.stops = Round.of(book.plan());
         this.bags = Bag.of(book, stops);
+        this.partners = new Partners(book.plan());
     }
 
     public void write(Path file) throws ExportException {
@@ -101,6 +105,7 @@ public final class RoundsPdf {
 
     private void round(Paper paper) {
         paper.paragraph("In walking order. A machine that gives modules comes before those that get them.");
+        BenchWords.of(book.plan()).forEach(paper::paragraph);
         int number = 0;
         String site = null;
         for (Stop stop : stops) {
@@ -117,7 +122,7 @@ public final class RoundsPdf {
                 table.addCell(paper.cell(Integer.toString(++number)));
                 table.addCell(strong(paper, plan.machine().tag().value()));
                 table.addCell(paper.cell(Tasks.of(plan)));
-                table.addCell(paper.cell(Tasks.partners(plan)));
+                table.addCell(paper.cell(partners.of(plan)));
                 table.addCell(paper.cell(Words.memory(plan.runsAfter())));
             }
             paper.add(table);

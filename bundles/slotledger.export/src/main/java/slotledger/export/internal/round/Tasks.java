@@ -48,25 +48,6 @@ public final class Tasks {
         return String.join(", ", parts);
     }
 
-    /** "from A, B; to C": machines modules come from and go to; may be empty. */
-    public static String partners(MachinePlan plan) {
-        List<String> from = new ArrayList<>();
-        List<String> to = new ArrayList<>();
-        for (Move move : plan.moves()) {
-            add(from, move.from(), plan);
-            add(to, move.to(), plan);
-        }
-        String donors = from.isEmpty() ? "" : "from " + String.join(", ", from);
-        String receivers = to.isEmpty() ? "" : "to " + String.join(", ", to);
-        return donors + (from.isEmpty() || to.isEmpty() ? "" : "; ") + receivers;
-    }
-
-    private static void add(List<String> tags, Station station, MachinePlan plan) {
-        if (station instanceof Station.InSlot in && !isHere(station, plan) && !tags.contains(in.machine().value())) {
-            tags.add(in.machine().value());
-        }
-    }
-
     private static boolean isHere(Station station, MachinePlan plan) {
         return station instanceof Station.InSlot in && in.machine().equals(plan.machine().tag());
     }

@@ -25,12 +25,14 @@ public final class WorkBook {
     private final Progress progress;
     private final List<Stop> stops;
     private final List<Bag> bags;
+    private final Partners partners;
 
     public WorkBook(PlanBook book, Progress progress) {
         this.book = book;
         this.progress = progress;
         this.stops = Round.of(book.plan());
         this.bags = Bag.of(book, stops);
+        this.partners = new Partners(book.plan());
     }
 
     public void write(Path file) throws ExportException {
@@ -50,7 +52,9 @@ public final class WorkBook {
 
     private void round(Page page) {
         page.title("Round: " + book.plan().title());
-        page.note("In walking order. A machine that gives modules comes before those that get them.").gap();
+        page.note("In walking order. A machine that gives modules comes before those that get them.");
+        BenchWords.of(book.plan()).forEach(page::across);
+        page.gap();
         page.header("No.", "Site", "Room", "Machine", "Board", "Memory after", "What to do",
                 "Modules of other machines", "Done on", "By");
         int number = 0;
@@ -63,7 +67,7 @@ public final class WorkBook {
                         .text(3, machine.tag().value(), Look.STRONG)
                         .text(4, book.boards().get(machine.board()).name())
                         .text(5, Words.memory(plan.runsAfter()))
-                        .text(6, Tasks.of(plan)).text(7, Tasks.partners(plan)).text(8, "").text(9, "");
+                        .text(6, Tasks.of(plan)).text(7, partners.of(plan)).text(8, "").text(9, "");
             }
         }
         if (number == 0) {

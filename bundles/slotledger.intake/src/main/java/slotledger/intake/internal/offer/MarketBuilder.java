@@ -15,6 +15,7 @@ import slotledger.intake.internal.value.Doubt;
 import slotledger.model.finding.Finding;
 import slotledger.model.trade.Market;
 import slotledger.model.trade.Offer;
+import slotledger.model.trade.PriceRule;
 import slotledger.model.trade.PriceStep;
 import slotledger.model.trade.Supplier;
 import slotledger.model.unit.Money;
@@ -106,7 +107,7 @@ final class MarketBuilder {
             steps.add(new PriceStep(price.getKey(), price.getValue()));
         }
         return Optional.of(new Offer(id, first.supplier(), first.part(), first.maker(), first.piece(),
-                first.packSize(), steps, first.stock(), first.leadDays(), first.priceDate(), first.validUntil(),
-                first.row().place()));
+                first.packSize(), steps, PriceRule.ALL_PACKS, first.stock(), first.leadDays(), first.priceDate(),
+                first.validUntil(), Optional.empty(), first.row().place()));
     }
 }

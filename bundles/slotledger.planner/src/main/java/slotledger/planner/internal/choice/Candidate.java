@@ -2,48 +2,82 @@ package slotledger.planner.internal.choice;
 
 import java.util.Map;
 import java.util.Objects;
-import java.util.SortedMap;
-import java.util.TreeMap;
 import slotledger.model.machine.Population;
 import slotledger.model.verdict.Operation;
 
-/**
- * A population a machine of a class could get.
- *
- * @param after    what is in the slots then
- * @param used     modules that come from outside the machine, by number of their kind
- * @param freed    modules that leave the machine, by number of their kind
- * @param touches  modules and fillers that leave, enter or change their slot
- * @param onTarget whether the target is met then; false without a target
- * @param runs     how it runs
- * @param quality  place among the ways the candidates of the class run, 0 for the least
- */
-public record Candidate(
-        Population after,
-        SortedMap<Integer, Integer> used,
-        SortedMap<Integer, Integer> freed,
-        int touches,
-        boolean onTarget,
-        Operation runs,
-        int quality) {
+/** A population a machine of a class could get. Its parts are made when they are asked for. */
+public final class Candidate {
 
-    public Candidate {
-        Objects.requireNonNull(after, "after");
-        used = new TreeMap<>(used);
-        freed = new TreeMap<>(freed);
-        Objects.requireNonNull(runs, "runs");
+    private final JudgedSockets sockets;
+    private final int place;
+    private final Amounts used;
+    private final Amounts freed;
+    private final int touches;
+    private final boolean onTarget;
+    private final int quality;
+
+    Candidate(
+            JudgedSockets sockets,
+            int place,
+            Amounts used,
+            Amounts freed,
+            int touches,
+            boolean onTarget,
+            int quality) {
+        this.sockets = Objects.requireNonNull(sockets, "sockets");
+        this.place = place;
+        this.used = Objects.requireNonNull(used, "used");
+        this.freed = Objects.requireNonNull(freed, "freed");
+        this.touches = touches;
+        this.onTarget = onTarget;
+        this.quality = quality;
     }
 
-    /** The machine stays as it is. */
-    static Candidate unchanged(Population now, boolean onTarget, Operation runs) {
-        return new Candidate(now, new TreeMap<>(Map.of()), new TreeMap<>(Map.of()), 0, onTarget, runs, 0);
+    /** What is in the slots then; made anew each time. */
+    public Population after() {
+        return sockets.population(place);
+    }
+
+    /** Modules and fillers that come from outside the machine, by number of their kind. */
+    public Amounts used() {
+        return used;
+    }
+
+    /** Modules and fillers that leave the machine, by number of their kind. */
+    public Amounts freed() {
+        return freed;
+    }
+
+    /** Modules and fillers that leave, enter or change their slot. */
+    public int touches() {
+        return touches;
+    }
+
+    /** Whether the target is met then; false without a target. */
+    public boolean onTarget() {
+        return onTarget;
+    }
+
+    /** How it runs then. */
+    public Operation runs() {
+        return sockets.operation(place);
+    }
+
+    /** Place among the ways the candidates of the class run, 0 for the least. */
+    public int quality() {
+        return quality;
+    }
+
+    Candidate withQuality(int rank) {
+        return new Candidate(sockets, place, used, freed, touches, onTarget, rank);
     }
 
     public boolean opens() {
         return touches > 0;
     }
 
-    Candidate withQuality(int rank) {
-        return new Candidate(after, used, freed, touches, onTarget, runs, rank);
+    /** One that stands for the decided populations of many machines: it only uses and frees. */
+    public Candidate asRest(Map<Integer, Integer> allUsed, Map<Integer, Integer> allFreed) {
+        return new Candidate(sockets, place, Amounts.of(allUsed), Amounts.of(allFreed), 0, false, 0);
     }
 }

@@ -1,209 +1,261 @@
 package slotledger.planner.internal.choice;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.SortedMap;
-import java.util.TreeMap;
 import slotledger.model.machine.Population;
 import slotledger.model.machine.SlotContent;
 import slotledger.model.module.Filler;
-import slotledger.model.module.ModuleKind;
 import slotledger.model.module.Piece;
-import slotledger.model.unit.Capacity;
 
 /**
- * The sockets of a class as numbers. A code is {@link #EMPTY}, {@link #OTHER} for something unread that stays
- * where it is, or the place of a kind in the list of kinds.
+ * The sockets of a class. Its kinds are numbered from 0: first those that may come from outside, then what is only in
+ * its own sockets now; something unread counts as a kind of its own that is of use to nobody.
  */
 final class ClassSockets {
 
-    static final int EMPTY = -1;
-    static final int OTHER = -2;
-
-    private final Stock stock;
-    private final Population now;
-    private final List<String> labels;
-    private final List<Piece> kinds = new ArrayList<>();
-    private final int ownKinds;
-    private final int blank;
-    private final int[] incoming;
-    private final boolean[] comesIn;
-    private final boolean[] worth;
+    private final JudgedSockets judged;
+    private final int[] now;
+    private final int incoming;
     private final int[] codes;
-    private final long fixedKib;
+    private final int[] kindOfCode;
+    private final int[] numbers;
+    private final long[] kibibytes;
+    private final boolean[] worth;
+    private final boolean[] filler;
+    private final boolean[] unread;
+    private final int[] owned;
+    private final boolean hasUnread;
+    private final int blank;
 
     /**
      * The sockets of a class.
      *
-     * @param sockets labels of the sockets that can be changed
      * @param blank   what the board wants in an empty socket
      * @param fitting numbers of the kinds that may come from outside
      * @param worth   whether a freed one of a kind is of use to another machine, by number
      */
     ClassSockets(
             Stock stock,
-            Population now,
-            List<String> sockets,
+            JudgedSockets judged,
+            Population population,
             Optional<Filler> blank,
             List<Integer> fitting,
             boolean[] worth) {
-        this.stock = stock;
-        this.now = now;
-        this.labels = sockets;
-        for (String label : labels) {
-            now.in(label).piece().filter(kind -> !kinds.contains(kind)).ifPresent(kinds::add);
+        this.judged = judged;
+        SocketCodes all = judged.codes();
+        now = all.codes(population);
+        incoming = fitting.size();
+        List<Integer> kinds = new ArrayList<>();
+        fitting.forEach(number -> kinds.add(all.code(SlotContent.of(stock.pieces().get(number)))));
+        Arrays.stream(now).filter(code -> code != SocketCodes.EMPTY && !kinds.contains(code)).distinct()
+                .forEach(kinds::add);
+        codes = kinds.stream().mapToInt(Integer::intValue).toArray();
+        kindOfCode = new int[all.codeCount()];
+        Arrays.fill(kindOfCode, -1);
+        numbers = new int[codes.length];
+        kibibytes = new long[codes.length];
+        this.worth = new boolean[codes.length];
+        filler = new boolean[codes.length];
+        unread = new boolean[codes.length];
+        owned = new int[codes.length];
+        for (int kind = 0; kind < codes.length; kind++) {
+            kindOfCode[codes[kind]] = kind;
+            kibibytes[kind] = all.kibibytes(codes[kind]);
+            Optional<Piece> piece = all.piece(codes[kind]);
+            unread[kind] = piece.isEmpty();
+            filler[kind] = piece.filter(Filler.class::isInstance).isPresent();
+            numbers[kind] = piece.map(stock::number).orElse(Integer.MAX_VALUE);
+            this.worth[kind] = piece.isPresent() && worth[numbers[kind]];
         }
-        ownKinds = kinds.size();
-        List<Piece> comes = fitting.stream().map(stock.pieces()::get).toList();
-        comes.stream().filter(kind -> !kinds.contains(kind)).forEach(kinds::add);
-        incoming = comes.stream().filter(ModuleKind.class::isInstance).mapToInt(kinds::indexOf).toArray();
-        comesIn = new boolean[kinds.size()];
-        comes.forEach(kind -> comesIn[kinds.indexOf(kind)] = true);
-        this.blank = blank.map(kinds::indexOf).filter(code -> code >= 0).orElse(EMPTY);
-        this.worth = new boolean[kinds.size()];
-        for (int i = 0; i < this.worth.length; i++) {
-            this.worth[i] = worth[stock.number(kinds.get(i))];
-        }
-        codes = labels.stream().mapToInt(label -> code(now.in(label))).toArray();
-        fixedKib = now.total().kibibytes()
-                - labels.stream().mapToLong(label -> now.in(label).capacity().kibibytes()).sum();
+        hasUnread = population.hasUnread();
+        count(now, owned);
+        this.blank = blank.map(SlotContent::of).map(all::code).filter(code -> code < kindOfCode.length && kindOfCode[code] >= 0)
+                .orElse(SocketCodes.EMPTY);
     }
 
-    private int code(SlotContent content) {
-        Optional<Piece> kind = content.piece();
-        if (kind.isPresent()) {
-            return kinds.indexOf(kind.get());
-        }
-        return content.isEmpty() ? EMPTY : OTHER;
+    JudgedSockets judged() {
+        return judged;
     }
 
     int count() {
-        return labels.size();
-    }
-
-    /** The place of a socket in the order; negative where it isn't one of these. */
-    int socket(String label) {
-        return labels.indexOf(label);
-    }
-
-    int now(int socket) {
-        return codes[socket];
+        return now.length;
     }
 
     int[] now() {
-        return codes.clone();
+        return now.clone();
     }
 
-    /** What an empty socket holds on this board; {@link #EMPTY} where nothing or where it can't be had. */
+    int now(int socket) {
+        return now[socket];
+    }
+
+    /** What an empty socket holds on this board; {@link SocketCodes#EMPTY} where nothing or where it can't be had. */
     int blank() {
         return blank;
     }
 
-    boolean isFiller(int code) {
-        return code >= 0 && kinds.get(code) instanceof Filler;
-    }
-
-    /** Whether modules of the kind are in the sockets now. */
-    boolean isOwn(int code) {
-        return code < ownKinds;
-    }
-
-    /** Codes of the module kinds that may come from outside. */
-    int[] incoming() {
-        return incoming.clone();
-    }
-
     int kindCount() {
-        return kinds.size();
+        return codes.length;
     }
 
-    Capacity capacity(int code) {
-        return code < 0 ? Capacity.NONE : kinds.get(code).capacity();
+    /** Kinds below this may come from outside. */
+    int incomingCount() {
+        return incoming;
     }
 
-    /** All memory with these codes, soldered memory too. */
-    Capacity total(int[] after) {
-        long sum = fixedKib;
-        for (int code : after) {
-            sum += capacity(code).kibibytes();
+    int code(int kind) {
+        return codes[kind];
+    }
+
+    boolean isFiller(int kind) {
+        return filler[kind];
+    }
+
+    boolean isUnread(int kind) {
+        return unread[kind];
+    }
+
+    /** The kind with this code; negative for an empty socket. */
+    int kind(int code) {
+        return kindOfCode[code];
+    }
+
+    long kibibytes(int kind) {
+        return kibibytes[kind];
+    }
+
+    /** How many of the kind are in the sockets now. */
+    int owned(int kind) {
+        return owned[kind];
+    }
+
+    /** Whether a freed one is of use to another machine. */
+    boolean isWorth(int kind) {
+        return worth[kind];
+    }
+
+    /** Adds up how many there are of each kind. */
+    void count(int[] row, int[] counts) {
+        Arrays.fill(counts, 0);
+        for (int code : row) {
+            if (code != SocketCodes.EMPTY) {
+                counts[kindOfCode[code]]++;
+            }
         }
-        return Capacity.ofKiB(sum);
     }
 
-    /** Whether everything taken from outside may come from outside, in no more than so many kinds of modules. */
-    boolean canComeIn(RawPopulation raw, int mostKinds) {
+    /**
+     * Whether everything taken from outside may come from outside, in no more than the most kinds of modules.
+     *
+     * @param counts how many there are of each kind afterwards
+     */
+    boolean canComeIn(int[] counts) {
         int kindsIn = 0;
-        for (int kind = 0; kind < raw.net().length; kind++) {
-            if (raw.net()[kind] > 0) {
-                kindsIn += isFiller(kind) ? 0 : 1;
-                if (!comesIn[kind]) {
+        for (int kind = 0; kind < counts.length; kind++) {
+            if (counts[kind] > owned[kind]) {
+                kindsIn += filler[kind] ? 0 : 1;
+                if (kind >= incoming) {
                     return false;
                 }
             }
         }
-        return kindsIn <= mostKinds;
+        return kindsIn <= Fillings.MOST_NEW_KINDS;
     }
 
-    /** What it takes to get from now to these codes. */
-    RawPopulation raw(int[] after) {
-        int[] out = new int[kinds.size()];
-        int[] in = new int[kinds.size()];
-        int touches = 0;
-        for (int i = 0; i < codes.length; i++) {
-            if (codes[i] != after[i]) {
-                touches += codes[i] == OTHER ? 1 : 0;
-                count(out, codes[i]);
-                count(in, after[i]);
-            }
-        }
-        long size = 0;
-        int[] net = new int[kinds.size()];
-        for (int kind = 0; kind < net.length; kind++) {
-            touches += Math.max(out[kind], in[kind]);
-            net[kind] = worth[kind] ? in[kind] - out[kind] : Math.max(0, in[kind] - out[kind]);
-            size += Math.max(0, net[kind]) * kinds.get(kind).capacity().kibibytes();
-        }
-        return new RawPopulation(after, net, touches, size);
-    }
-
-    private static void count(int[] counts, int code) {
-        if (code >= 0) {
-            counts[code]++;
-        }
-    }
-
-    /** The population with these codes. */
-    Population population(int[] after) {
-        Map<String, SlotContent> contents = new LinkedHashMap<>(now.contents());
-        for (int i = 0; i < after.length; i++) {
-            if (after[i] != codes[i]) {
-                contents.put(labels.get(i),
-                        after[i] == EMPTY ? SlotContent.EMPTY : SlotContent.of(kinds.get(after[i])));
-            }
-        }
-        return new Population(contents);
-    }
-
-    /** Modules that come from outside, or, the other way round, that leave; by number of their kind in the stock. */
-    SortedMap<Integer, Integer> difference(int[] from, int[] to) {
-        SortedMap<Integer, Integer> more = new TreeMap<>();
-        int[] counts = new int[kinds.size()];
-        for (int i = 0; i < codes.length; i++) {
-            if (to[i] >= 0) {
-                counts[to[i]]++;
-            }
-            if (from[i] >= 0) {
-                counts[from[i]]--;
-            }
-        }
+    /** All memory with so many of each kind, soldered memory too, in KiB. */
+    long total(int[] counts) {
+        long sum = judged.codes().fixedKibibytes();
         for (int kind = 0; kind < counts.length; kind++) {
-            if (counts[kind] > 0) {
-                more.put(stock.number(kinds.get(kind)), counts[kind]);
+            sum += counts[kind] * kibibytes[kind];
+        }
+        return sum;
+    }
+
+    boolean isNow(int[] row) {
+        return Arrays.equals(row, now);
+    }
+
+    boolean isNow(int place) {
+        for (int socket = 0; socket < now.length; socket++) {
+            if (judged.code(place, socket) != now[socket]) {
+                return false;
             }
         }
-        return more;
+        return true;
+    }
+
+    /** Whether everything unread is in its own socket, where it is still there. */
+    boolean keepsUnread(int place) {
+        for (int socket = 0; hasUnread && socket < now.length; socket++) {
+            int after = judged.code(place, socket);
+            if (after != now[socket] && after != SocketCodes.EMPTY && unread[kindOfCode[after]]) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** How many modules and fillers leave, enter or change their socket. */
+    int touches(int place) {
+        int touches = 0;
+        int[] out = new int[codes.length];
+        int[] in = new int[codes.length];
+        for (int socket = 0; socket < now.length; socket++) {
+            int after = judged.code(place, socket);
+            if (after != now[socket]) {
+                if (now[socket] != SocketCodes.EMPTY) {
+                    out[kindOfCode[now[socket]]]++;
+                }
+                if (after != SocketCodes.EMPTY) {
+                    in[kindOfCode[after]]++;
+                }
+            }
+        }
+        for (int kind = 0; kind < in.length; kind++) {
+            touches += Math.max(out[kind], in[kind]);
+        }
+        return touches;
+    }
+
+    /** KiB of what comes from outside. */
+    long kibibytesTaken(int[] counts) {
+        long sum = 0;
+        for (int kind = 0; kind < counts.length; kind++) {
+            sum += Math.max(0, counts[kind] - owned[kind]) * kibibytes[kind];
+        }
+        return sum;
+    }
+
+    /** A fixed order of fillings: by the numbers of their kinds in the stock, socket by socket, empty ones first. */
+    int compareKinds(int one, int other) {
+        int order = 0;
+        for (int socket = 0; socket < now.length && order == 0; socket++) {
+            order = Integer.compare(number(judged.code(one, socket)), number(judged.code(other, socket)));
+        }
+        return order;
+    }
+
+    private int number(int code) {
+        return code == SocketCodes.EMPTY ? -1 : numbers[kindOfCode[code]];
+    }
+
+    /** Modules and fillers that come from outside, by number of their kind in the stock. */
+    Amounts used(int[] counts) {
+        return difference(counts, 1);
+    }
+
+    /** Modules and fillers that leave, by number of their kind in the stock. */
+    Amounts freed(int[] counts) {
+        return difference(counts, -1);
+    }
+
+    private Amounts difference(int[] counts, int sign) {
+        int[] more = new int[counts.length];
+        for (int kind = 0; kind < more.length; kind++) {
+            more[kind] = unread[kind] ? 0 : sign * (counts[kind] - owned[kind]);
+        }
+        return Amounts.ofPositive(more, numbers);
     }
 }

@@ -1,6 +1,7 @@
 package slotledger.planner.internal.choice;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -14,108 +15,75 @@ import slotledger.model.trade.Policy;
 import slotledger.rules.MemoryRules;
 import slotledger.rules.Setup;
 
-/** Finds for every class of a fleet what can be done with its machines. */
+/**
+ * Finds for every class of a fleet what can be done with its machines. Boards don't know of each other, so that each
+ * is worked on by itself, several at a time.
+ */
 public final class FleetOptions {
 
     private record BoardKey(
             BoardId board, int processors, Optional<Processor> processor, Optional<String> operatingSystem,
             Redundancy redundancy) {
+
+        static BoardKey of(Setup setup) {
+            return new BoardKey(setup.board().id(), setup.processors(), setup.processor(), setup.operatingSystem(),
+                    setup.redundancy());
+        }
     }
 
-    private final MemoryRules rules;
     private final Policy policy;
     private final Stock stock;
-    private final List<MachineClass> classes;
-    private final Map<BoardKey, JudgedBoard> boards = new LinkedHashMap<>();
+    private final int classes;
+    private final Map<BoardKey, BoardOptions> boards = new LinkedHashMap<>();
 
     public FleetOptions(MemoryRules rules, Policy policy, Stock stock, List<MachineClass> classes) {
-        this.rules = rules;
         this.policy = policy;
         this.stock = stock;
-        this.classes = List.copyOf(classes);
+        this.classes = classes.size();
+        for (int i = 0; i < classes.size(); i++) {
+            Setup setup = classes.get(i).setup();
+            boards.computeIfAbsent(BoardKey.of(setup), unused -> new BoardOptions(rules, policy, stock, setup))
+                    .add(i, classes.get(i));
+        }
     }
 
     /** The options of each class, in their order. */
     public List<Options> list(Progress progress) {
-        boolean[] pulled = pulledKinds();
-        List<List<Integer>> fitting = classes.stream().map(group -> fitting(group, pulled)).toList();
-        boolean[] worth = new boolean[stock.pieces().size()];
-        if (policy.reusePulled()) {
-            fitting.forEach(kinds -> kinds.forEach(kind -> worth[kind] = true));
-        }
-        List<Options> options = new ArrayList<>();
-        for (int i = 0; i < classes.size(); i++) {
-            progress.check();
-            progress.step("listing populations", i / (double) classes.size());
-            options.add(options(classes.get(i), fitting.get(i), worth));
-        }
-        return options;
-    }
-
-    private Options options(MachineClass group, List<Integer> fitting, boolean[] worth) {
-        JudgedBoard board = board(group);
-        PopulationLister lister = new PopulationLister(board, group);
-        List<Candidate> candidates = List.of(lister.unchanged());
-        if (mayOpen(group)) {
-            ClassSockets sockets = new ClassSockets(stock, group.now(), board.order().sockets(),
-                    group.setup().board().fill().blank(), fitting, worth);
-            candidates = lister.list(sockets, group.target().orElseThrow(), candidates.get(0).onTarget());
-        }
-        return new Options(group, board, candidates, fitting);
-    }
-
-    /** Below target, or above it where the policy lets modules be harvested. */
-    private boolean mayOpen(MachineClass group) {
-        boolean onTarget = new PopulationLister(board(group), group).unchanged().onTarget();
-        return !group.leaveAlone()
-                && group.target().isPresent()
-                && (!onTarget || policy.harvest() && policy.reusePulled());
-    }
-
-    /** The kinds that may come out of machines for others, by number. */
-    private boolean[] pulledKinds() {
+        List<BoardOptions> each = List.copyOf(boards.values());
+        Shared.forEach(each, BoardOptions::look, progress, "looking at the machines as they are");
         boolean[] pulled = new boolean[stock.pieces().size()];
         if (policy.reusePulled()) {
-            classes.stream().filter(this::mayOpen).forEach(group -> group.setup().board().sockets()
-                    .forEach(slot -> group.now().in(slot.label()).piece()
-                            .ifPresent(kind -> pulled[stock.number(kind)] = true)));
+            each.forEach(board -> board.markPulled(pulled));
         }
-        return pulled;
-    }
-
-    private List<Integer> fitting(MachineClass group, boolean[] pulled) {
-        if (!mayOpen(group)) {
-            return List.of();
+        boolean[] canBeHad = pulled.clone();
+        IntStream.range(0, canBeHad.length)
+                .filter(kind -> stock.isOfferedOrOwned(stock.pieces().get(kind)))
+                .forEach(kind -> canBeHad[kind] = true);
+        Shared.forEach(each, board -> board.fit(canBeHad), progress, "looking at what fits");
+        boolean[] worth = new boolean[canBeHad.length];
+        if (policy.reusePulled()) {
+            each.forEach(board -> board.markFitting(worth));
         }
-        JudgedBoard board = board(group);
-        return IntStream.range(0, stock.pieces().size())
-                .filter(kind -> pulled[kind] || stock.isOfferedOrOwned(stock.pieces().get(kind)))
-                .filter(kind -> board.fit(stock.pieces().get(kind)) == Fit.FITS)
-                .boxed()
-                .toList();
+        Options[] options = new Options[classes];
+        Shared.forEach(each, board -> board.list(worth, options), progress, "listing populations");
+        return new ArrayList<>(Arrays.asList(options));
     }
 
-    private JudgedBoard board(MachineClass group) {
-        Setup setup = group.setup();
-        BoardKey key = new BoardKey(
-                setup.board().id(), setup.processors(), setup.processor(), setup.operatingSystem(), setup.redundancy());
-        return boards.computeIfAbsent(key, unused -> new JudgedBoard(rules, setup));
-    }
-
-    /** Every board asked so far, with its processors. */
+    /** Every board of the fleet, with its processors. */
     public List<JudgedBoard> boards() {
-        return List.copyOf(boards.values());
+        return boards.values().stream().map(BoardOptions::board).toList();
     }
 
     /** What this search leaves out, for the proof. */
     public static List<String> limits() {
         return List.of(
                 "On boards with up to %d sockets at most %d kinds of modules are brought into one machine."
-                        .formatted(RawPopulations.MOST_UNITS_IN_FULL, RawPopulations.MOST_NEW_KINDS),
-                "On boards with more sockets the largest own modules stay and the rest is filled with one kind, in the"
-                        + " order or the table of the board's document; where they are up to %d banks, each bank stays,"
-                                .formatted(RawPopulations.MOST_UNITS_IN_FULL)
-                        + " is emptied or is filled with one kind.",
+                        .formatted(Fillings.MOST_UNITS_IN_FULL, Fillings.MOST_NEW_KINDS),
+                ("On boards with more sockets the rest beside the own modules is filled with one kind, in the order or"
+                        + " the table of the board's document; where the own modules can be kept in more than %d ways,"
+                        + " the largest stay; where the sockets are up to %d banks, each bank stays, is emptied or is"
+                        + " filled with one kind.")
+                                .formatted(Fillings.MOST_WAYS_TO_KEEP, Fillings.MOST_UNITS_IN_FULL),
                 "A machine never runs over fewer channels after the work than now, unless it gives modules away.",
                 "A machine is opened only where it reaches its target afterwards; half an upgrade isn't planned.",
                 "Among plans of equal cost the one with the least work is looked for, but that is not proven for large"

@@ -2,11 +2,14 @@ package slotledger.planner.internal.choice;
 
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import slotledger.model.machine.Population;
+import slotledger.model.machine.SlotContent;
 import slotledger.model.module.ModuleKind;
 import slotledger.model.module.Piece;
 import slotledger.model.verdict.Operation;
@@ -17,16 +20,16 @@ import slotledger.rules.MemoryRules;
 import slotledger.rules.Setup;
 import slotledger.rules.Tryouts;
 
-/** The rules asked about one board with its processors; remembers every answer. */
+/** The rules asked about one board with its processors; remembers every answer. For one thread at a time. */
 public final class JudgedBoard {
 
     private final MemoryRules rules;
     private final Setup base;
     private final SlotOrder order;
-    private final Map<Population, Weight> weights = new HashMap<>();
-    private final Map<Population, Operation> operations = new HashMap<>();
-    private final Map<Population, List<Reason>> unknowns = new HashMap<>();
+    private final Map<SocketCodes.Frame, JudgedSockets> sockets = new LinkedHashMap<>();
+    private final Set<Set<String>> tries = new LinkedHashSet<>();
     private final Map<ModuleKind, Fit> fits = new HashMap<>();
+    private final Map<Amounts, Amounts> amounts = new HashMap<>();
 
     public JudgedBoard(MemoryRules rules, Setup base) {
         this.rules = rules;
@@ -42,29 +45,30 @@ public final class JudgedBoard {
         return base.with(population);
     }
 
+    /** The sockets beside what the population has in the other slots. */
+    JudgedSockets sockets(Population population) {
+        return sockets.computeIfAbsent(SocketCodes.Frame.of(population, order.sockets()),
+                frame -> new JudgedSockets(rules, base, new SocketCodes(frame)));
+    }
+
+    /** The same amounts, one object for all that are equal. */
+    Amounts shared(Amounts some) {
+        Amounts known = amounts.putIfAbsent(some, some);
+        return known == null ? some : known;
+    }
+
     public Weight weigh(Population population) {
-        return weights.computeIfAbsent(population, each -> rules.weigh(base.with(each)));
+        JudgedSockets judged = sockets(population);
+        return judged.weight(judged.place(judged.codes().codes(population)));
     }
 
     public Operation operate(Population population) {
-        return operations.computeIfAbsent(population, each -> rules.operate(base.with(each)));
+        JudgedSockets judged = sockets(population);
+        return judged.operation(judged.place(judged.codes().codes(population)));
     }
 
     public Verdict judge(Population population) {
         return rules.judge(base.with(population));
-    }
-
-    /**
-     * Whether a machine may be changed so. An unknown is borne only where every slot it concerns keeps the very
-     * content it has now: that the machine runs so is the evidence.
-     */
-    public boolean allows(Population before, Population after) {
-        Weight weight = weigh(after);
-        return switch (weight) {
-            case PASSES, CAUTION, LOWERS -> true;
-            case UNKNOWN -> doubts(before, after).isEmpty();
-            case BLOCKS -> false;
-        };
     }
 
     /** The unknowns of a population that the machine as it is now doesn't answer. */
@@ -75,7 +79,7 @@ public final class JudgedBoard {
                 changed.add(slot);
             }
         });
-        return unknowns.computeIfAbsent(after, each -> judge(each).reasons(Weight.UNKNOWN)).stream()
+        return judge(after).reasons(Weight.UNKNOWN).stream()
                 .filter(reason -> reason.slots().isEmpty() || reason.slots().stream().anyMatch(changed::contains))
                 .toList();
     }
@@ -92,19 +96,33 @@ public final class JudgedBoard {
     }
 
     private Fit tryOut(ModuleKind kind) {
-        Population empty = Population.empty(base.board());
-        Set<Population> tries = new LinkedHashSet<>();
-        order.patterns().forEach(slots -> tries.add(Tryouts.population(base, slots, kind)));
-        order.sockets().forEach(socket -> tries.addAll(Tryouts.of(base, socket, kind)));
+        if (tries.isEmpty()) {
+            tries.addAll(tries(kind));
+        }
         Fit best = Fit.BLOCKED;
-        for (Population filled : tries) {
-            if (allows(empty, filled)) {
+        for (Set<String> filled : tries) {
+            Population alone = Tryouts.population(base, filled, kind);
+            Weight weight = rules.weigh(base.with(alone));
+            if (weight.compareTo(Weight.UNKNOWN) < 0
+                    || weight == Weight.UNKNOWN && doubts(base.population(), alone).isEmpty()) {
                 return Fit.FITS;
             }
-            if (weigh(filled) == Weight.UNKNOWN) {
-                best = Fit.UNKNOWN;
-            }
+            best = weight == Weight.UNKNOWN ? Fit.UNKNOWN : best;
         }
         return best;
+    }
+
+    /** The sets of sockets in which a kind is tried alone; the same for every kind. */
+    private Set<Set<String>> tries(ModuleKind kind) {
+        Set<Set<String>> sets = new LinkedHashSet<>();
+        order.patterns().forEach(pattern -> sets.add(Set.copyOf(pattern)));
+        for (String socket : order.sockets()) {
+            for (Population tried : Tryouts.of(base, socket, kind)) {
+                sets.add(order.sockets().stream()
+                        .filter(label -> tried.in(label).equals(SlotContent.of(kind)))
+                        .collect(Collectors.toUnmodifiableSet()));
+            }
+        }
+        return sets;
     }
 }

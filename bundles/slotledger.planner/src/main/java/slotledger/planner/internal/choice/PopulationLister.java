@@ -3,20 +3,19 @@ package slotledger.planner.internal.choice;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.function.BinaryOperator;
-import slotledger.model.machine.Population;
-import slotledger.model.trade.Target;
+import java.util.TreeSet;
+import java.util.stream.IntStream;
 import slotledger.model.unit.Rate;
 import slotledger.model.verdict.Operation;
-import slotledger.model.verdict.Weight;
 import slotledger.planner.Targets;
 
 /**
  * Lists the populations of a class that the rules allow, that reach the target, and that no other one beats: it takes
  * no more of every kind, frees no less, and is no more work. Among equals the one stays that runs better, then the one
- * with fewer objections of the rules, then the one that fills the sockets in the board's order.
+ * with fewer objections of the rules, then the one that fills the sockets in the board's order, then the one with the
+ * kinds that come first in the stock.
  */
-final class PopulationLister {
+final class PopulationLister implements Fillings.Sieve {
 
     private static final int MOST_QUALITY = 15;
 
@@ -26,115 +25,86 @@ final class PopulationLister {
             .thenComparing(runs -> runs.mode().remainder().isNone())
             .thenComparingInt(runs -> runs.rate().map(Rate::megatransfers).orElse(0));
 
-    private record Kept(RawPopulation raw, Population population, Operation runs) {
-    }
-
-    private final JudgedBoard board;
-    private final MachineClass group;
-
-    /** Better last. */
-    private final Comparator<Kept> preference = Comparator.comparing(Kept::runs, BETTER)
-            .thenComparing(Comparator.comparingInt((Kept each) -> objections(each.population())).reversed())
-            .thenComparing(Comparator.comparingLong((Kept each) -> distance(each.population())).reversed());
-
-    PopulationLister(JudgedBoard board, MachineClass group) {
-        this.board = board;
-        this.group = group;
-    }
-
-    /** The machine as it is. */
-    Candidate unchanged() {
-        Operation runs = board.operate(group.now());
-        boolean onTarget = group.target().filter(target -> meets(target, group.now())).isPresent();
-        return Candidate.unchanged(group.now(), onTarget, runs);
-    }
+    private final ClassSockets sockets;
+    private final JudgedSockets judged;
+    private final TargetCheck check;
+    private final boolean giveAway;
+    private final int[] now;
+    private final int placeNow;
+    private final Frontier frontier = new Frontier();
 
     /**
-     * The machine as it is, and then every population worth considering.
+     * A lister.
      *
      * @param giveAway whether only populations that free a module are worth it
      */
-    List<Candidate> list(ClassSockets sockets, Target target, boolean giveAway) {
-        List<Kept> kept = new ArrayList<>();
-        for (RawPopulation raw : RawPopulations.list(sockets, board.order(), target.capacity())) {
-            if ((!giveAway || raw.frees()) && isWorthAsking(raw, kept)) {
-                consider(raw, sockets.population(raw.codes()), target, giveAway, kept);
-            }
-        }
-        List<Candidate> candidates = new ArrayList<>(List.of(unchanged()));
-        for (Kept each : kept) {
+    PopulationLister(ClassSockets sockets, TargetCheck check, boolean giveAway) {
+        this.sockets = sockets;
+        this.judged = sockets.judged();
+        this.check = check;
+        this.giveAway = giveAway;
+        now = sockets.now();
+        placeNow = judged.place(now);
+    }
+
+    /** The machine as it is, and then every population worth considering, little work first. */
+    List<Candidate> list(JudgedBoard board, Coming coming, Candidate unchanged) {
+        Fillings.search(sockets, board.order(), coming, check.target().capacity().kibibytes(), this);
+        List<Frontier.Kept> kept = new ArrayList<>(frontier.kept());
+        kept.sort(Comparator.comparingInt((Frontier.Kept each) -> each.cost().touches())
+                .thenComparingLong(each -> sockets.kibibytesTaken(each.counts()))
+                .thenComparing(Frontier.Kept::place, sockets::compareKinds));
+        TreeSet<Operation> ways = new TreeSet<>(BETTER);
+        ways.add(unchanged.runs());
+        kept.forEach(each -> ways.add(judged.operation(each.place())));
+        List<Candidate> candidates = new ArrayList<>(kept.size() + 1);
+        candidates.add(unchanged.withQuality(quality(ways, unchanged.runs())));
+        for (Frontier.Kept each : kept) {
             candidates.add(new Candidate(
-                    each.population(),
-                    sockets.difference(sockets.now(), each.raw().codes()),
-                    sockets.difference(each.raw().codes(), sockets.now()),
-                    each.raw().touches(),
+                    judged,
+                    each.place(),
+                    board.shared(sockets.used(each.counts())),
+                    board.shared(sockets.freed(each.counts())),
+                    each.cost().touches(),
                     true,
-                    each.runs(),
-                    0));
+                    quality(ways, judged.operation(each.place()))));
         }
-        return ranked(candidates);
+        return candidates;
     }
 
-    private static boolean isWorthAsking(RawPopulation raw, List<Kept> kept) {
-        return kept.stream().noneMatch(
-                each -> each.raw().isNoWorseThan(raw) && !each.raw().costsTheSameAs(raw));
+    private static int quality(TreeSet<Operation> ways, Operation runs) {
+        return Math.min(MOST_QUALITY, ways.headSet(runs).size());
     }
 
-    private void consider(RawPopulation raw, Population population, Target target, boolean giveAway, List<Kept> kept) {
-        if (!board.allows(group.now(), population) || !meets(target, population)
-                || !giveAway && !Targets.keepsChannels(board.operate(group.now()), board.operate(population))) {
-            return;
-        }
-        Kept fresh = new Kept(raw, population, board.operate(population));
-        for (int i = 0; i < kept.size(); i++) {
-            if (kept.get(i).raw().costsTheSameAs(raw)) {
-                kept.set(i, BinaryOperator.maxBy(preference).apply(kept.get(i), fresh));
-                return;
-            }
-        }
-        kept.removeIf(each -> raw.isNoWorseThan(each.raw()));
-        kept.add(fresh);
+    @Override
+    public boolean wants(int[] counts) {
+        Frontier.Cost cost = Frontier.Cost.least(sockets, counts);
+        return (!giveAway || cost.frees()) && !frontier.beats(cost);
     }
 
-    /** Rules that would rather have it otherwise; those that block or lack a fact were asked before. */
-    private int objections(Population population) {
-        Weight weight = board.weigh(population);
-        return weight == Weight.PASSES ? 0 : (int) board.judge(population).reasons().stream()
-                .filter(reason -> reason.weight() != Weight.PASSES)
-                .count();
+    @Override
+    public void take(int[] counts, int place) {
+        Frontier.Cost cost = Frontier.Cost.least(sockets, counts).withTouches(sockets.touches(place));
+        if (!frontier.beats(cost)
+                && judged.allows(now, place)
+                && check.meets(place)
+                && (giveAway || Targets.keepsChannels(judged.operation(placeNow), judged.operation(place)))) {
+            frontier.add(new Frontier.Kept(cost, counts.clone(), place), this::better);
+        }
+    }
+
+    private int better(int one, int other) {
+        int order = BETTER.compare(judged.operation(one), judged.operation(other));
+        order = order != 0 ? order : Integer.compare(judged.objections(other), judged.objections(one));
+        order = order != 0 ? order : Long.compare(distance(other), distance(one));
+        order = order != 0 ? order : sockets.compareKinds(other, one);
+        return order >= 0 ? one : other;
     }
 
     /** How far the capacities stand from the start of the board's order; less is nearer. */
-    private long distance(Population population) {
-        long sum = 0;
-        List<String> sockets = board.order().sockets();
-        for (int i = 0; i < sockets.size(); i++) {
-            sum += i * population.in(sockets.get(i)).capacity().kibibytes();
-        }
-        return sum;
-    }
-
-    private boolean meets(Target target, Population population) {
-        return Targets.meets(target, board.setup(population), board.operate(population));
-    }
-
-    private static List<Candidate> ranked(List<Candidate> candidates) {
-        List<Operation> ways = new ArrayList<>();
-        candidates.stream().map(Candidate::runs).sorted(BETTER).forEach(runs -> {
-            if (ways.isEmpty() || BETTER.compare(ways.get(ways.size() - 1), runs) != 0) {
-                ways.add(runs);
-            }
-        });
-        return candidates.stream()
-                .map(each -> each.withQuality(Math.min(MOST_QUALITY, rank(ways, each.runs()))))
-                .toList();
-    }
-
-    private static int rank(List<Operation> ways, Operation runs) {
-        int rank = 0;
-        while (BETTER.compare(ways.get(rank), runs) != 0) {
-            rank++;
-        }
-        return rank;
+    private long distance(int place) {
+        return IntStream.range(0, sockets.count())
+                .mapToLong(socket -> socket * judged.codes().kibibytes(judged.code(place, socket)))
+                .sum();
     }
 }

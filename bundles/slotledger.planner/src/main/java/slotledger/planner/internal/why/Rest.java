@@ -62,8 +62,7 @@ public final class Rest {
     }
 
     private static Options asOne(Options pattern, Needs needs) {
-        Candidate now = pattern.unchanged();
-        Candidate sum = new Candidate(now.after(), needs.used(), needs.freed(), 0, false, now.runs(), 0);
+        Candidate sum = pattern.unchanged().asRest(needs.used(), needs.freed());
         return new Options(pattern.group().asRest(), pattern.board(), List.of(sum), List.copyOf(needs.used().keySet()));
     }
 

@@ -121,8 +121,7 @@ public final class WhatIsLeft {
     }
 
     private Money goods(Offer offer, int modules) {
-        int count = packsFor(offer, modules);
-        return offer.perPack(count).times(count);
+        return offer.total(packsFor(offer, modules));
     }
 
     private Money delivery(Offer offer) {

@@ -10,7 +10,7 @@ import slotledger.model.trade.Supplier;
 import slotledger.model.unit.Money;
 
 /** Adds up what a plan costs. */
-final class Costs {
+public final class Costs {
 
     private Costs() {
     }
@@ -44,7 +44,7 @@ final class Costs {
     }
 
     /** What a supplier charges to deliver an order of this value. */
-    static Money delivery(Supplier supplier, Money value) {
+    public static Money delivery(Supplier supplier, Money value) {
         boolean isFree = supplier.freeFrom().filter(from -> value.compareTo(from) >= 0).isPresent();
         return isFree ? Money.zero(value.currency()) : supplier.shipping().orElse(Money.zero(value.currency()));
     }
@@ -55,7 +55,7 @@ final class Costs {
         for (Purchase line : purchases) {
             long modules = line.uses().stream()
                     .filter(use -> use.costCentre().equals(centre)).mapToInt(Purchase.Use::modules).sum();
-            long minor = Math.multiplyExact(line.perPack().minor(), modules) / line.offer().packSize();
+            long minor = Math.multiplyExact(line.total().minor(), modules) / line.modules();
             share = share.plus(new Money(minor, none.currency()));
         }
         return share;

@@ -15,6 +15,9 @@ import slotledger.planner.internal.choice.Fit;
 import slotledger.planner.internal.choice.JudgedBoard;
 import slotledger.planner.internal.choice.Stock;
 import slotledger.planner.internal.model.Choice;
+import slotledger.planner.internal.order.Supplies;
+import slotledger.planner.internal.order.Unit;
+import slotledger.planner.internal.order.Workshop;
 
 /**
  * The decisions for classes brought down to single machines and modules.
@@ -23,14 +26,14 @@ import slotledger.planner.internal.model.Choice;
  * @param moves     of every machine, by asset tag
  * @param numbers   places in the order of work; 0 where a machine isn't opened
  * @param leftovers modules owned that nobody needs
- * @param rings     machines opened before a module they need is pulled, and the machines it comes from
+ * @param rings     machines opened before a module they need is pulled, and how it comes at last
  */
 public record Expansion(
         Map<AssetTag, Job> jobs,
         Map<AssetTag, List<Move>> moves,
         Map<AssetTag, Integer> numbers,
         List<Leftover> leftovers,
-        Map<AssetTag, List<AssetTag>> rings) {
+        Map<AssetTag, List<Move>> rings) {
 
     private record Heap(SlotContent content, Leftover.Origin origin, Station to) {
     }
@@ -46,10 +49,13 @@ public record Expansion(
     /** Expands the decisions. */
     public static Expansion of(PlanRequest request, Stock stock, Choice choice, List<JudgedBoard> boards) {
         List<Job> jobs = Job.assign(choice);
-        Bench bench = new Bench(stock.offers(), choice, request.shelf());
-        Workshop workshop = new Workshop(bench, request.policy().reusePulled());
-        new WorkOrder(jobs, bench).work(workshop);
+        Workshop workshop = new Workshop(
+                jobs.stream().filter(Job::isOpened).map(Job::opening).toList(),
+                supplies(request, stock, choice),
+                request.policy().reusePulled());
         Map<Heap, Integer> heaps = new LinkedHashMap<>();
+        workshop.shelf().forEach((piece, count) -> heaps.put(
+                new Heap(SlotContent.of(piece), Leftover.Origin.SHELF, new Station.OnShelf()), count));
         for (Unit unit : workshop.rest()) {
             heaps.merge(heap(unit, boards), 1, Integer::sum);
         }
@@ -67,6 +73,17 @@ public record Expansion(
                         heap.getKey().content(), heap.getValue(), heap.getKey().origin(), heap.getKey().to()))
                 .toList();
         return new Expansion(byTag, moves, numbers, leftovers, workshop.rings());
+    }
+
+    private static Supplies supplies(PlanRequest request, Stock stock, Choice choice) {
+        Supplies supplies = new Supplies(request.shelf());
+        for (int offer = 0; offer < stock.offers().size(); offer++) {
+            for (int centre = 0; centre < choice.centres().size(); centre++) {
+                supplies.order(stock.offers().get(offer).piece(), choice.centres().get(centre),
+                        stock.offers().get(offer).id(), choice.uses(offer, centre));
+            }
+        }
+        return supplies;
     }
 
     /** The tags of opened machines, first ones first. */
@@ -87,9 +104,6 @@ public record Expansion(
 
     /** Says where a module goes that nobody needs. */
     private static Heap heap(Unit unit, List<JudgedBoard> boards) {
-        if (unit.from() instanceof Station.OnShelf shelf) {
-            return new Heap(unit.content(), Leftover.Origin.SHELF, shelf);
-        }
         Station to = isUseful(unit.content(), boards) ? new Station.OnShelf() : new Station.Disposal();
         unit.goesTo(to);
         return new Heap(unit.content(), Leftover.Origin.PULLED, to);

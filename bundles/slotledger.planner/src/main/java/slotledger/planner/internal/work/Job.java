@@ -1,16 +1,14 @@
 package slotledger.planner.internal.work;
 
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 import slotledger.model.machine.Machine;
-import slotledger.model.module.Piece;
 import slotledger.planner.internal.choice.Candidate;
 import slotledger.planner.internal.choice.Options;
 import slotledger.planner.internal.model.Choice;
+import slotledger.planner.internal.order.Opening;
+import slotledger.planner.internal.order.SlotChanges;
 
 /**
  * One machine with the population it gets.
@@ -21,11 +19,6 @@ import slotledger.planner.internal.model.Choice;
  * @param changes   the moves in its slots
  */
 public record Job(Machine machine, Options options, Candidate candidate, SlotChanges changes) {
-
-    /** The way a technician walks. */
-    static final Comparator<Job> WALK = Comparator
-            .comparing((Job job) -> job.machine().where())
-            .thenComparing(job -> job.machine().tag());
 
     public Job {
         Objects.requireNonNull(machine, "machine");
@@ -59,15 +52,9 @@ public record Job(Machine machine, Options options, Candidate candidate, SlotCha
         return candidate.opens();
     }
 
-    /** On target before and only opened for its modules. */
-    boolean isDonor() {
-        return isOpened() && options.isOnTargetNow();
-    }
-
-    /** How many modules and fillers of each kind come from outside, in slot order. */
-    Map<Piece, Integer> needs() {
-        Map<Piece, Integer> needs = new LinkedHashMap<>();
-        changes.in().values().forEach(content -> needs.merge(content.piece().orElseThrow(), 1, Integer::sum));
-        return needs;
+    /** What happens to the machine, for the order of work. */
+    Opening opening() {
+        return new Opening(
+                machine.tag(), machine.where(), options.group().costCentre(), options.group().now(), changes);
     }
 }

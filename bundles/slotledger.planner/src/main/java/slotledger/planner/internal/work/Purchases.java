@@ -48,7 +48,7 @@ public record Purchases(List<Purchase> lines, List<Leftover> leftovers) {
                 spares.merge(offer.piece(), -spare, Integer::sum);
                 over.merge(offer.piece(), free, Integer::sum);
                 lines.put(offer.supplier() + "\n" + offer.part() + "\n" + offer.id(),
-                        new Purchase(offer, packs, offer.perPack(packs), lines(used, expansion), spare, free - spare));
+                        new Purchase(offer, packs, lines(used, expansion), spare, free - spare));
             }
         }
         List<Leftover> leftovers = new ArrayList<>();
@@ -85,7 +85,7 @@ public record Purchases(List<Purchase> lines, List<Leftover> leftovers) {
     }
 
     /** Spare modules for so many used ones, rounded up; none where no spares are wanted. */
-    static int spares(int used, int sparePercent) {
+    public static int spares(int used, int sparePercent) {
         return Math.toIntExact(-Math.floorDiv(-(long) used * sparePercent, HUNDRED));
     }
 

@@ -1,4 +1,4 @@
-package slotledger.planner.internal.work;
+package slotledger.planner.internal.order;
 
 import java.util.Objects;
 import slotledger.model.machine.SlotContent;
@@ -6,18 +6,19 @@ import slotledger.model.plan.Move;
 import slotledger.model.plan.Station;
 
 /** One thing on its way; where it goes may become known only later. */
-final class Unit {
+public final class Unit {
 
     private final SlotContent content;
     private final Station from;
     private Station to;
+    private boolean taken;
 
     Unit(SlotContent content, Station from) {
         this.content = Objects.requireNonNull(content, "content");
         this.from = Objects.requireNonNull(from, "from");
     }
 
-    SlotContent content() {
+    public SlotContent content() {
         return content;
     }
 
@@ -25,11 +26,19 @@ final class Unit {
         return from;
     }
 
-    void goesTo(Station station) {
+    /** Says where it goes; only once. */
+    public void goesTo(Station station) {
         if (to != null) {
             throw new IllegalStateException("The %s from %s must not go to two places.".formatted(content, from));
         }
         to = station;
+    }
+
+    /** Says that somebody takes it; false where somebody did already. */
+    boolean take() {
+        boolean first = !taken;
+        taken = true;
+        return first;
     }
 
     Move move() {

@@ -1,4 +1,4 @@
-package slotledger.planner.internal.work;
+package slotledger.planner.internal.order;
 
 import java.util.Collections;
 import java.util.Iterator;
@@ -23,7 +23,8 @@ public record SlotChanges(
         in = Collections.unmodifiableMap(new LinkedHashMap<>(in));
     }
 
-    static SlotChanges of(Population before, Population after) {
+    /** The fewest moves from one population to another. */
+    public static SlotChanges of(Population before, Population after) {
         Map<String, SlotContent> out = new LinkedHashMap<>();
         Map<String, SlotContent> in = new LinkedHashMap<>();
         for (String slot : before.contents().keySet()) {
@@ -56,7 +57,7 @@ public record SlotChanges(
         return new SlotChanges(within, out, in);
     }
 
-    int touches() {
+    public int touches() {
         return within.size() + out.size() + in.size();
     }
 }
