@@ -58,6 +58,24 @@ public interface FleetDesk {
     void writeCurve(BudgetCurve curve, String title, Path file, boolean force) throws DeskException;
 
     /**
+     * Plans with a solver of one's own choice.
+     *
+     * @param solver part of its name
+     * @throws DeskException also where there is no such solver, or it can't be used here; the message says why
+     */
+    Plan planWith(String solver, Survey survey, Progress progress) throws DeskException;
+
+    /**
+     * Writes the integer programme of the plan into a new folder, one file a goal, for a general solver.
+     *
+     * @param form  lp or mps
+     * @param force replaces what an earlier run wrote there
+     * @throws DeskException also where the form is neither
+     */
+    List<WrittenGoal> writeProgrammes(Survey survey, String form, Path folder, boolean force, Progress progress)
+            throws DeskException;
+
+    /**
      * Which module kind is meant: an offer's id or part number, or what stands on a label.
      *
      * @throws DeskException where the text is neither; the message says which part was not understood

@@ -29,11 +29,12 @@ final class MayUse {
             Map.entry("intake", new Line(Set.of("model"), with(POI, "org.apache.commons", "com.fasterxml.aalto",
                     "org.codehaus.stax2", "org.snakeyaml.engine"))),
             Map.entry("solver", new Line(Set.of("model"), NONE)),
+            Map.entry("ojalgo", new Line(Set.of("model", "solver", "lib.ojalgo"), Set.of("org.ojalgo"))),
             Map.entry("ortools", new Line(Set.of("model", "solver", "lib.solver"), Set.of("com.google.ortools"))),
             Map.entry("planner", new Line(Set.of("model", "rules", "solver"), NONE)),
             Map.entry("export", new Line(Set.of("model"), with(POI, "com.lowagie.text", "org.librepdf.openpdf",
                     "com.google.zxing", "com.fasterxml.jackson"))),
-            Map.entry("app", new Line(Set.of("model", "rules", "catalog", "intake", "planner", "export"), NONE)),
+            Map.entry("app", new Line(Set.of("model", "rules", "catalog", "intake", "solver", "planner", "export"), NONE)),
             Map.entry("cli", new Line(Set.of("model", "app"), Set.of("picocli", "org.eclipse.equinox.app",
                     "com.fasterxml.jackson"))),
             Map.entry("workbench", new Line(Set.of("model", "app"), Set.of("org.eclipse", "jakarta"))));

@@ -11,8 +11,8 @@ import slotledger.model.plan.WithoutOffer;
 import slotledger.model.task.Progress;
 
 /**
- * A plan, and what would be best were things otherwise. Each question is searched when it is asked, which takes about as
- * long as the search for the plan; it can be cancelled without harm to the others. Not for several threads at a time.
+ * A plan, and what would be best were things otherwise. Each question is searched when it is asked, which takes about
+ * as long as the search for the plan; it can be cancelled without harm to the others. Not for several threads at a time.
  */
 public interface Advice {
 
@@ -27,16 +27,16 @@ public interface Advice {
     WithoutOffer without(String offer, Progress progress) throws PlannerException;
 
     /**
-     * What larger budgets would buy, step by step: the smallest budget that brings more weighted machines on target, the
-     * next one after that, and so on. Empty where the policy sets no budget or money buys nothing more.
+     * What larger budgets would buy, step by step: the smallest budget that brings more weighted machines on target,
+     * the next one after that, and so on. Empty where the policy sets no budget or money buys nothing more.
      *
      * @param most most steps
      */
     List<BudgetStep> more(int most, Progress progress) throws PlannerException;
 
     /**
-     * What smaller budgets would lose, step by step. The first is the smallest budget that still brings as many weighted
-     * machines on target as the plan.
+     * What smaller budgets would lose, step by step. The first is the smallest budget that still brings as many
+     * weighted machines on target as the plan.
      *
      * @param most most steps
      */

@@ -21,6 +21,7 @@ import slotledger.model.trade.Shelf;
  * @param date    offers must hold on this day
  * @param choices what people decided beforehand
  * @param before  an earlier plan to begin with, where there is one; it need not fit any more
+ * @param solver  part of the name of the solver to use; empty for the best that runs here
  */
 public record PlanRequest(
         String title,
@@ -30,11 +31,30 @@ public record PlanRequest(
         Policy policy,
         LocalDate date,
         Choices choices,
-        Optional<Plan> before) {
+        Optional<Plan> before,
+        Optional<String> solver) {
 
     /** Nobody decided anything, and there is no earlier plan. */
     public PlanRequest(String title, Fleet fleet, Market market, Shelf shelf, Policy policy, LocalDate date) {
         this(title, fleet, market, shelf, policy, date, Choices.NONE, Optional.empty());
+    }
+
+    /** The best solver that runs here is used. */
+    public PlanRequest(
+            String title,
+            Fleet fleet,
+            Market market,
+            Shelf shelf,
+            Policy policy,
+            LocalDate date,
+            Choices choices,
+            Optional<Plan> before) {
+        this(title, fleet, market, shelf, policy, date, choices, before, Optional.empty());
+    }
+
+    /** The same with a solver of one's own choice. */
+    public PlanRequest with(Optional<String> other) {
+        return new PlanRequest(title, fleet, market, shelf, policy, date, choices, before, other);
     }
 
     public PlanRequest {
@@ -46,10 +66,11 @@ public record PlanRequest(
         Objects.requireNonNull(date, "date");
         Objects.requireNonNull(choices, "choices");
         Objects.requireNonNull(before, "before");
+        Objects.requireNonNull(solver, "solver");
     }
 
     /** The same with another policy. */
     public PlanRequest with(Policy other) {
-        return new PlanRequest(title, fleet, market, shelf, other, date, choices, before);
+        return new PlanRequest(title, fleet, market, shelf, other, date, choices, before, solver);
     }
 }

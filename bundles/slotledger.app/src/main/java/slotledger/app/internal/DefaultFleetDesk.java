@@ -24,6 +24,7 @@ import slotledger.app.Project;
 import slotledger.app.RuleText;
 import slotledger.app.Survey;
 import slotledger.app.Trial;
+import slotledger.app.WrittenGoal;
 import slotledger.catalog.BoardFormat;
 import slotledger.catalog.CatalogReader;
 import slotledger.catalog.FleetResolver;
@@ -138,7 +139,26 @@ public final class DefaultFleetDesk implements FleetDesk {
 
     @Override
     public Plan plan(Survey survey, Progress progress) throws DeskException {
-        PlanRequest request = PlanRequests.of(survey);
+        return plan(survey, Optional.empty(), progress);
+    }
+
+    @Override
+    public Plan planWith(String solver, Survey survey, Progress progress) throws DeskException {
+        return plan(survey, Optional.of(solver), progress);
+    }
+
+    @Override
+    public List<WrittenGoal> writeProgrammes(
+            Survey survey, String form, Path folder, boolean force, Progress progress) throws DeskException {
+        try {
+            return ProgrammeFiles.write(planner, PlanRequests.of(survey), form, folder, force, progress);
+        } catch (PlannerException problem) {
+            throw new DeskException(Trouble.PLAN, problem.getMessage(), problem);
+        }
+    }
+
+    private Plan plan(Survey survey, Optional<String> solver, Progress progress) throws DeskException {
+        PlanRequest request = PlanRequests.of(survey).with(solver);
         try {
             Plan plan = planner.plan(request, progress);
             new PlanCheck(rules).check(plan, survey.fleet());

@@ -47,7 +47,8 @@ final class ExplainCommand extends DeskCommand {
     @Override
     Answer work(Progress progress) throws DeskException {
         Survey survey = desk().survey(project.open(desk()), progress);
-        Machine found = survey.fleet().find(new AssetTag(machine)).orElseThrow(() -> MissingMachine.of(survey, machine));
+        Machine found = survey.fleet().find(new AssetTag(machine))
+                .orElseThrow(() -> MissingMachine.of(survey, machine));
         Answer.Builder answer = new Answer.Builder();
         MachineText text = new MachineText(answer, survey.fleet().boardOf(found), found);
         text.machine();

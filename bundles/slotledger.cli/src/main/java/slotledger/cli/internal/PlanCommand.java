@@ -6,6 +6,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import slotledger.app.DeskException;
+import slotledger.app.DeskException.Trouble;
 import slotledger.app.FleetDesk;
 import slotledger.app.Survey;
 import slotledger.model.plan.Plan;
@@ -33,8 +34,8 @@ final class PlanCommand extends DeskCommand {
     @Option(
             names = "--insights",
             description = "Also find out what a larger or smaller budget would do, and what doing without each order "
-                    + "line would cost; it stands on sheet \"What binds\" of the order workbook. Takes a search for each "
-                    + "order line and budget: about half a minute more for 600 machines.")
+                    + "line would cost; it stands on sheet \"What binds\" of the order workbook. Takes a search for "
+                    + "each order line and budget.")
     private boolean insights;
 
     @Option(names = "--out", required = true, paramLabel = "FOLDER", description = "Folder to write; made new.")
@@ -43,6 +44,13 @@ final class PlanCommand extends DeskCommand {
     @Option(names = "--force", description = "Replace what an earlier run wrote there; never a file of yours.")
     private boolean force;
 
+    @Option(
+            names = "--solver",
+            paramLabel = "NAME",
+            description = "Solver to use, by a part of its name such as SCIP or ojAlgo; the best that runs here unless "
+                    + "given.")
+    private String solver;
+
     PlanCommand(FleetDesk desk, Console console) {
         super(desk, console);
     }
@@ -50,11 +58,22 @@ final class PlanCommand extends DeskCommand {
     @Override
     Answer work(Progress progress) throws DeskException {
         Survey survey = budget.in(desk().survey(project.open(desk()), progress));
-        Plan made = insights ? desk().ask(survey, progress).withInsights(progress) : desk().plan(survey, progress);
+        Plan made = plan(survey, progress);
         List<Path> files = desk().export(survey, made, out, force, progress);
         Answer.Builder answer = new Answer.Builder();
         new SurveyText(survey).summary(answer);
         new PlanText(made).report(answer, files);
         return answer.end(ExitCode.OK);
+    }
+
+    private Plan plan(Survey survey, Progress progress) throws DeskException {
+        if (insights && solver != null) {
+            throw new DeskException(Trouble.INPUT, "Say either --insights or --solver: insights are found by the best"
+                    + " solver there is.");
+        }
+        if (insights) {
+            return desk().ask(survey, progress).withInsights(progress);
+        }
+        return solver == null ? desk().plan(survey, progress) : desk().planWith(solver, survey, progress);
     }
 }

@@ -21,6 +21,7 @@ import picocli.CommandLine.Spec;
             CurveCommand.class,
             AlternativesCommand.class,
             PrintCommand.class,
+            ProgrammeCommand.class,
             ProveCommand.class,
             ExplainCommand.class,
             MatrixCommand.class,

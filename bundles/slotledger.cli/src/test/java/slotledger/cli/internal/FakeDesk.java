@@ -16,6 +16,7 @@ import slotledger.app.Project;
 import slotledger.app.RuleText;
 import slotledger.app.Survey;
 import slotledger.app.Trial;
+import slotledger.app.WrittenGoal;
 import slotledger.model.board.BoardId;
 import slotledger.model.board.Redundancy;
 import slotledger.model.family.Families;
@@ -196,6 +197,20 @@ final class FakeDesk implements FleetDesk {
     @Override
     public void writeCurve(BudgetCurve curve, String title, Path file, boolean force) {
         calls.add("curve to " + file + " " + force);
+    }
+
+    @Override
+    public Plan planWith(String solver, Survey survey, Progress progress) {
+        calls.add("solver " + solver);
+        return plan(survey, progress);
+    }
+
+    @Override
+    public List<WrittenGoal> writeProgrammes(
+            Survey survey, String form, Path folder, boolean force, Progress progress) {
+        calls.add("programmes " + form + " " + folder + " " + force);
+        return List.of(new WrittenGoal(folder.resolve("goal-1." + form), "first things", 3, 2),
+                new WrittenGoal(folder.resolve("goal-2." + form), "money", 7, 7));
     }
 
     @Override

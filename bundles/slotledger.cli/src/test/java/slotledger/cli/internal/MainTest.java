@@ -34,8 +34,8 @@ class MainTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"template", "check", "plan", "print", "prove", "explain", "matrix", "boards", "label", "curve",
-        "alternatives", "families", "rules", "exit-codes"})
+    @ValueSource(strings = {"template", "check", "plan", "print", "prove", "explain", "matrix", "boards", "label",
+        "curve", "alternatives", "families", "rules", "exit-codes"})
     void everyCommandHasHelp(String command) {
         assertEquals(0, run(command, "--help"));
         assertTrue(out().contains("Usage: slotledger " + command), out());

@@ -51,7 +51,8 @@ class WhatBindsPageTest {
     }
 
     private static void assertHas(String wanted, List<String> lines) {
-        assertTrue(lines.stream().anyMatch(line -> line.startsWith(wanted)), wanted + " in\n" + String.join("\n", lines));
+        assertTrue(lines.stream().anyMatch(line -> line.startsWith(wanted)),
+                wanted + " in\n" + String.join("\n", lines));
     }
 
     @Test
@@ -75,7 +76,8 @@ class WhatBindsPageTest {
                 + now.onTarget(), lines);
         assertTrue(lines.stream().anyMatch(line -> line.contains("No longer on target: LAB-01.")), lines.toString());
         assertHas("Larger (perhaps less is enough) | ", lines);
-        assertTrue(lines.stream().anyMatch(line -> line.contains("| 1 | ") && line.contains("| EUR 19.99 | LAB-01, LAB-02")),
+        assertTrue(lines.stream().anyMatch(line -> line.contains("| 1 | ")
+                && line.contains("| EUR 19.99 | LAB-01, LAB-02")),
                 lines.toString());
     }
 
@@ -91,7 +93,8 @@ class WhatBindsPageTest {
         try (InputStream in = Files.newInputStream(file); XSSFWorkbook workbook = new XSSFWorkbook(in)) {
             List<String> lines = lines(workbook.getSheetAt(0));
             assertHas("EUR 0.00 | 1 | 2 | 3 | EUR 0.00 | EUR 0.00 | a better plan may exist", lines);
-            assertHas("EUR 10.00 | 2 | 4 | 4 | EUR 10.00 | EUR 10.00 | the budget of the policy; more money brings no more", lines);
+            assertHas("EUR 10.00 | 2 | 4 | 4 | EUR 10.00 | EUR 10.00 | the budget of the policy;"
+                    + " more money brings no more", lines);
             assertEquals(1, workbook.getSheetAt(0).getDrawingPatriarch().getCharts().size());
         }
     }

@@ -17,6 +17,7 @@ import slotledger.app.Project;
 import slotledger.app.RuleText;
 import slotledger.app.Survey;
 import slotledger.app.Trial;
+import slotledger.app.WrittenGoal;
 import slotledger.model.machine.Machine;
 import slotledger.model.machine.Population;
 import slotledger.model.machine.SlotContent;
@@ -176,6 +177,17 @@ public final class FakeDesk implements FleetDesk {
 
     @Override
     public List<Trial> tryModule(Survey survey, Machine machine, ModuleKind kind) {
+        throw unused();
+    }
+
+    @Override
+    public Plan planWith(String solver, Survey survey, Progress progress) {
+        throw unused();
+    }
+
+    @Override
+    public List<WrittenGoal> writeProgrammes(
+            Survey survey, String form, Path folder, boolean force, Progress progress) {
         throw unused();
     }
 

@@ -20,7 +20,8 @@ public record BudgetCurve(List<Point> points, Optional<Money> asked, long withTa
         for (int i = 1; i < points.size(); i++) {
             Point before = points.get(i - 1);
             Point point = points.get(i);
-            if (before.budget().compareTo(point.budget()) >= 0 || before.figures().weight() > point.figures().weight()) {
+            if (before.budget().compareTo(point.budget()) >= 0
+                    || before.figures().weight() > point.figures().weight()) {
                 throw new IllegalArgumentException("The points at %s and %s must ascend."
                         .formatted(before.budget(), point.budget()));
             }

@@ -8,17 +8,19 @@ import org.osgi.service.component.annotations.Reference;
 import slotledger.model.plan.Plan;
 import slotledger.model.task.Progress;
 import slotledger.planner.FleetPlanner;
+import slotledger.planner.GoalText;
 import slotledger.planner.PlanRequest;
 import slotledger.planner.PlannerException;
 import slotledger.rules.MemoryRules;
 import slotledger.solver.MilpSolver;
+import slotledger.solver.text.ProgrammeForm;
 
 /** Plans with the active rules and the best of the solvers that run here. */
 @Component
 public final class DefaultFleetPlanner implements FleetPlanner {
 
     private final MemoryRules rules;
-    private final List<MilpSolver> solvers;
+    private final Solvers solvers;
 
     @Activate
     public DefaultFleetPlanner(
@@ -30,6 +32,13 @@ public final class DefaultFleetPlanner implements FleetPlanner {
 
     @Override
     public Plan plan(PlanRequest request, Progress progress) throws PlannerException {
-        return new Planning(rules, Solvers.firstUsable(solvers)).plan(request, progress);
+        Solvers.Pick pick = solvers.pick(request.solver());
+        return new Planning(rules, pick.solver(), pick.passedOver()).plan(request, progress);
+    }
+
+    @Override
+    public List<GoalText> goalTexts(PlanRequest request, ProgrammeForm form, Progress progress)
+            throws PlannerException {
+        return new Planning(rules, solvers.pick(request.solver()).solver()).goalTexts(request, form, progress);
     }
 }

@@ -19,7 +19,7 @@ import slotledger.solver.MilpSolver;
 public final class DefaultPlanAdvisor implements PlanAdvisor {
 
     private final MemoryRules rules;
-    private final List<MilpSolver> solvers;
+    private final Solvers solvers;
 
     @Activate
     public DefaultPlanAdvisor(
@@ -31,6 +31,7 @@ public final class DefaultPlanAdvisor implements PlanAdvisor {
 
     @Override
     public Advice advise(PlanRequest request, Progress progress) throws PlannerException {
-        return DefaultAdvice.of(new Planning(rules, Solvers.firstUsable(solvers)), request, progress);
+        Solvers.Pick pick = solvers.pick(request.solver());
+        return DefaultAdvice.of(new Planning(rules, pick.solver(), pick.passedOver()), request, progress);
     }
 }

@@ -10,6 +10,7 @@ import slotledger.model.plan.Leftover;
 import slotledger.model.plan.Plan;
 import slotledger.model.plan.Spending;
 import slotledger.model.task.Progress;
+import slotledger.planner.GoalText;
 import slotledger.planner.PlanRequest;
 import slotledger.planner.PlannerException;
 import slotledger.planner.internal.alone.MachineByMachine;
@@ -23,22 +24,45 @@ import slotledger.planner.internal.work.Purchases;
 import slotledger.rules.MemoryRules;
 import slotledger.solver.MilpSolver;
 import slotledger.solver.SolverException;
+import slotledger.solver.text.ProgrammeForm;
 
 /** Strings the steps of planning together: classes, populations, programme, single machines, plan, audit. */
 public final class Planning {
 
     private final MemoryRules rules;
     private final MilpSolver solver;
+    private final List<String> passedOver;
 
     public Planning(MemoryRules rules, MilpSolver solver) {
+        this(rules, solver, List.of());
+    }
+
+    /**
+     * Planning.
+     *
+     * @param passedOver why better solvers can't be used, a sentence each
+     */
+    public Planning(MemoryRules rules, MilpSolver solver, List<String> passedOver) {
         this.rules = Objects.requireNonNull(rules, "rules");
         this.solver = Objects.requireNonNull(solver, "solver");
+        this.passedOver = List.copyOf(passedOver);
     }
 
     /** The best plan; see {@link slotledger.planner.FleetPlanner}. */
     public Plan plan(PlanRequest request, Progress progress) throws PlannerException {
         Listed listed = list(request, progress);
         return write(listed, solve(listed, progress), progress);
+    }
+
+    /** See {@link slotledger.planner.FleetPlanner}. */
+    public List<GoalText> goalTexts(PlanRequest request, ProgrammeForm form, Progress progress)
+            throws PlannerException {
+        Listed listed = list(request, progress);
+        try {
+            return GoalTexts.of(new PlanModel(request, listed.stock(), listed.options()), solver, form, progress);
+        } catch (SolverException e) {
+            throw new PlannerException(e.getMessage(), e);
+        }
     }
 
     /** First step: what can be done. */
@@ -52,7 +76,7 @@ public final class Planning {
                 .orElseThrow(() -> new IllegalStateException("The programme must allow to do nothing."));
     }
 
-    /** What is best with other money or other offers, or where populations are given; empty where nothing is allowed. */
+    /** What is best with other money, offers or given populations; empty where nothing is allowed. */
     public Optional<Solved> search(Listed listed, Progress progress) throws PlannerException {
         PlanModel model = new PlanModel(listed.request(), listed.stock(), listed.options());
         Optional<long[]> start = Optional.of(model.nothingDone())
@@ -90,6 +114,7 @@ public final class Planning {
         List<Leftover> leftovers = new ArrayList<>(expansion.leftovers());
         leftovers.addAll(purchases.leftovers());
         List<Finding> remarks = new ArrayList<>(listed.usable().remarks());
+        passedOver.forEach(why -> remarks.add(Remarks.ofSolver(solver.name(), why)));
         remarks.addAll(Remarks.of(
                 listed.boards(), listed.stock(), listed.options(), expansion, purchases.lines()));
 

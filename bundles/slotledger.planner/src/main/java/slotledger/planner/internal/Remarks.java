@@ -49,6 +49,19 @@ final class Remarks {
         return remarks;
     }
 
+    /** A better solver can't be used here. */
+    static Finding ofSolver(String used, String why) {
+        return new Finding(
+                Severity.NOTE,
+                "solver-not-usable",
+                Place.NOWHERE,
+                Optional.empty(),
+                "",
+                "The plan was made with %s. %s".formatted(used, why),
+                "",
+                "Nothing, where the plan is proven. On a large fleet use a machine on which the other solver runs.");
+    }
+
     private static boolean fits(Piece kind, List<JudgedBoard> boards) {
         return boards.stream().anyMatch(board -> board.fit(kind) != Fit.BLOCKED);
     }

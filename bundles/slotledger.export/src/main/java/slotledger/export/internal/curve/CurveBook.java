@@ -1,6 +1,7 @@
 package slotledger.export.internal.curve;
 
 import java.nio.file.Path;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.apache.poi.xddf.usermodel.chart.MarkerStyle;
 import slotledger.export.ExportException;
@@ -68,9 +69,10 @@ public final class CurveBook {
 
     private String remark(BudgetCurve.Point point) {
         boolean isLast = point.equals(curve.points().get(curve.points().size() - 1));
-        String asked = curve.asked().filter(point.budget()::equals).map(unused -> "the budget of the policy").orElse("");
+        boolean isAsked = curve.asked().filter(point.budget()::equals).isPresent();
+        String asked = isAsked ? "the budget of the policy" : "";
         String most = isLast ? "more money brings no more" : "";
         String doubt = point.figures().isProven() ? "" : "a better plan may exist";
-        return String.join("; ", Stream.of(asked, most, doubt).filter(each -> !each.isEmpty()).toList());
+        return Stream.of(asked, most, doubt).filter(each -> !each.isEmpty()).collect(Collectors.joining("; "));
     }
 }

@@ -16,8 +16,8 @@ import slotledger.planner.PlannerException;
 import slotledger.planner.internal.Listed;
 
 /**
- * The best plan for round budgets from nothing to all that money is good for. Which come first: the asked one, no limit,
- * nothing, and then always the one in the middle of the widest gap, so that the first points already show the curve.
+ * The best plan for round budgets from nothing to all that money is good for. The first are the asked one, no limit and
+ * nothing, then always the one in the middle of the widest gap, so that the first points already show the curve.
  */
 final class CurveSweep {
 
@@ -109,7 +109,7 @@ final class CurveSweep {
         return best;
     }
 
-    /** A plan for a smaller budget is one for a larger, too; no plan for a smaller budget beats the larger one's bound. */
+    /** A plan for a smaller budget is one for a larger, too. */
     private BudgetCurve curve() {
         List<BudgetCurve.Point> points = new ArrayList<>();
         Figures best = null;

@@ -59,7 +59,7 @@ public final class Freeing {
         return least(options, limit -> limit.of() != Limit.Of.PIECES);
     }
 
-    /** Which modules are lacking, the least of them, within the budgets there are; whoever owns them needn't buy them. */
+    /** Which modules are lacking, as few as can be, within the budgets there are. */
     Optional<Change> pieces(Options options) throws PlannerException {
         return least(options, limit -> limit.of() == Limit.Of.PIECES);
     }
