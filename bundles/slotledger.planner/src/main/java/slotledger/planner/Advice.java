@@ -12,7 +12,7 @@ import slotledger.model.task.Progress;
 
 /**
  * A plan, and what would be best were things otherwise. Each question is searched when it is asked, which takes about
- * as long as the search for the plan; it can be cancelled without harm to the others. Not for several threads at a time.
+ * as long as the search for the plan; it can be cancelled without harm to the others. For one thread at a time.
  */
 public interface Advice {
 

@@ -9,7 +9,7 @@ import slotledger.model.unit.Money;
  * @param onTarget    machines on target after the work
  * @param weight      the same, weighted
  * @param weightBound no plan under the same terms has more weighted machines on target
- * @param payable     goods and delivery; this is what a budget limits
+ * @param payable     what a budget limits: goods and delivery, with tax where the policy means it so
  * @param cost        goods, delivery and labour
  * @param costBound   no plan under the same terms with as many weighted machines on target costs less
  */
@@ -30,8 +30,8 @@ public record Figures(long onTarget, long weight, long weightBound, Money payabl
         long onTarget = plan.machines().stream()
                 .filter(machine -> machine.target().isPresent() && machine.obstacle().isEmpty())
                 .count();
-        return new Figures(onTarget, proof.weightOnTarget(), proof.weightBound(), plan.spending().payable(),
-                proof.cost(), proof.costBound());
+        return new Figures(onTarget, proof.weightOnTarget(), proof.weightBound(),
+                plan.spending().againstBudget(plan.policy().buying().tax()), proof.cost(), proof.costBound());
     }
 
     /** Whether no plan under the same terms is better. */

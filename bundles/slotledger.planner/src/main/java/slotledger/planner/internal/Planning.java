@@ -96,7 +96,7 @@ public final class Planning {
         PlanRequest request = listed.request();
         Expansion expansion = Expansion.of(request, listed.stock(), solved.choice(), listed.boards());
         Purchases purchases =
-                Purchases.of(listed.stock(), solved.choice(), expansion, request.policy().sparePercent());
+                Purchases.of(listed.stock(), solved.choice(), expansion, request.policy());
         return new PlanWriter(request, listed.stock(), expansion, purchases).spending();
     }
 
@@ -110,13 +110,14 @@ public final class Planning {
         progress.step("naming every module's way", 0);
         Expansion expansion = Expansion.of(request, listed.stock(), solved.choice(), listed.boards());
         Purchases purchases =
-                Purchases.of(listed.stock(), solved.choice(), expansion, request.policy().sparePercent());
+                Purchases.of(listed.stock(), solved.choice(), expansion, request.policy());
         List<Leftover> leftovers = new ArrayList<>(expansion.leftovers());
         leftovers.addAll(purchases.leftovers());
         List<Finding> remarks = new ArrayList<>(listed.usable().remarks());
         passedOver.forEach(why -> remarks.add(Remarks.ofSolver(solver.name(), why)));
         remarks.addAll(Remarks.of(
                 listed.boards(), listed.stock(), listed.options(), expansion, purchases.lines()));
+        remarks.addAll(PurchaseRemarks.of(request, purchases.lines()));
 
         Plan plan = new PlanWriter(request, listed.stock(), expansion, purchases)
                 .write(leftovers, new PlanWriter.Proof(

@@ -15,7 +15,9 @@ import slotledger.model.machine.SlotContent;
 import slotledger.model.module.Filler;
 import slotledger.model.module.Piece;
 import slotledger.model.trade.Offer;
+import slotledger.model.trade.PriceRule;
 import slotledger.model.trade.Supplier;
+import slotledger.model.unit.Percent;
 import slotledger.model.verdict.Reason;
 import slotledger.model.verdict.Verdict;
 import slotledger.model.verdict.Weight;
@@ -212,13 +214,34 @@ final class BruteForce {
             return price(needs, packs);
         }
         long cheapest = Long.MAX_VALUE;
-        int most = isOfUse(offers.get(offer).piece()) ? Math.min(12, offers.get(offer).stock().orElse(12)) : 0;
+        boolean counts = isUsable(offers.get(offer)) && isOfUse(offers.get(offer).piece());
+        int most = counts ? Math.min(12, offers.get(offer).stock().orElse(12)) : 0;
         for (int count = 0; count <= most; count++) {
             packs[offer] = count;
             cheapest = Math.min(cheapest, order(needs, offer + 1, packs));
         }
         packs[offer] = 0;
         return cheapest;
+    }
+
+    /** Whether it holds on the day, or its price is kept, and can arrive in time as far as anybody knows. */
+    private boolean isUsable(Offer offer) {
+        boolean holds = request.policy().buying().keepPrices()
+                || offer.validUntil().isEmpty() || !offer.validUntil().get().isBefore(request.date());
+        boolean late = request.policy().buying().neededBy().isPresent() && offer.leadDays().isPresent()
+                && request.date().plusDays(offer.leadDays().getAsInt())
+                        .isAfter(request.policy().buying().neededBy().get());
+        return holds && !late;
+    }
+
+    private static long value(Offer offer, int packs) {
+        long value = 0;
+        for (int pack = 1; pack <= packs; pack++) {
+            int reached = offer.rule() == PriceRule.ALL_PACKS ? packs : pack;
+            value += offer.steps().stream().filter(step -> step.fromPacks() <= reached)
+                    .reduce((first, second) -> second).orElseThrow().perPack().minor();
+        }
+        return value;
     }
 
     private long price(List<Integer> needs, int[] packs) {
@@ -229,18 +252,24 @@ final class BruteForce {
                 bought += offer.piece().equals(kinds.get(kind)) ? packs[i] * offer.packSize() : 0;
             }
             double wanted = Math.ceil(needs.get(kind) * (100 + request.policy().sparePercent()) / 100.0);
+            if (request.policy().atLeastOneSpare() && needs.get(kind) > 0) {
+                wanted = Math.max(wanted, needs.get(kind) + 1);
+            }
             if (bought < wanted) {
                 return Long.MAX_VALUE;
             }
         }
         long sum = 0;
+        long taxes = 0;
         for (Supplier supplier : request.market().suppliers().values()) {
             long value = 0;
+            double tax = 0;
             boolean used = false;
             for (int i = 0; i < packs.length; i++) {
                 Offer offer = request.market().offers().get(i);
                 if (offer.supplier().equals(supplier.name()) && packs[i] > 0) {
-                    value += packs[i] * offer.perPack(packs[i]).minor();
+                    value += value(offer, packs[i]);
+                    tax += value(offer, packs[i]) * rate(offer.tax());
                     used = true;
                 }
             }
@@ -248,9 +277,18 @@ final class BruteForce {
                 return Long.MAX_VALUE;
             }
             boolean free = supplier.freeFrom().isPresent() && value >= supplier.freeFrom().get().minor();
-            sum += value + (used && !free ? supplier.shipping().map(money -> money.minor()).orElse(0L) : 0);
+            long delivery = used && !free ? supplier.shipping().map(money -> money.minor()).orElse(0L) : 0;
+            sum += value + delivery;
+            taxes += Math.round((tax + delivery * rate(Optional.empty())) / 100);
         }
-        boolean tooDear = request.policy().budget().isPresent() && sum > request.policy().budget().get().minor();
+        long limited = request.policy().buying().tax().inBudgets() ? sum + taxes : sum;
+        boolean tooDear = request.policy().budget().isPresent() && limited > request.policy().budget().get().minor();
         return tooDear ? Long.MAX_VALUE : sum;
+    }
+
+    /** Whole percents only, so that sums of them are exact. */
+    private double rate(Optional<Percent> own) {
+        return own.or(() -> request.policy().buying().tax().percent()).map(each -> each.value().intValueExact())
+                .orElse(0);
     }
 }

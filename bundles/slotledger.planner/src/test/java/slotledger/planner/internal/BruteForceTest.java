@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.function.Function;
@@ -22,7 +23,11 @@ import slotledger.model.plan.MachinePlan;
 import slotledger.model.plan.Plan;
 import slotledger.model.plan.Station;
 import slotledger.model.task.Progress;
+import slotledger.model.trade.Buying;
+import slotledger.model.trade.Offer;
+import slotledger.model.trade.Tax;
 import slotledger.model.unit.Capacity;
+import slotledger.model.unit.Percent;
 import slotledger.ortools.internal.ScipSolver;
 import slotledger.planner.PlanRequest;
 import slotledger.planner.PlannerException;
@@ -50,6 +55,11 @@ class BruteForceTest {
     void smallFleetsWithFewContinuityModulesGetTheBestPlanOfAll() throws PlannerException {
         int withFillers = compare(StandardRules.create(), 2001, 150, BruteForceTest::fleetWithFewContinuityModules);
         assertTrue(withFillers > 10, withFillers + " fleets with fillers put in");
+    }
+
+    @Test
+    void smallFleetsWithAllTermsOfTheTradeGetTheBestPlanOfAll() throws PlannerException {
+        compare(new PlainRules(), 3001, 400, BruteForceTest::fleetWithTerms);
     }
 
     private static void compare(MemoryRules rules, int firstSeed, int fleets) throws PlannerException {
@@ -144,6 +154,32 @@ class BruteForceTest {
         made.target("role0", Worlds.RDRAM.amount(random), 1 + random.nextInt(3));
         made.target("role1", Worlds.RDRAM.amount(random), 1 + random.nextInt(2));
         trade(made, pieces, 2, 4, random);
+        return made.request();
+    }
+
+    /** Prices for further packs, tax in budgets, at least one spare, late and ended offers. */
+    static PlanRequest fleetWithTerms(Random random) {
+        Fixtures made = new Fixtures();
+        Board board = made.board("one", 2, 8, 16, 1);
+        List<ModuleKind> kinds = List.of(Fixtures.kind(4), Fixtures.kind(8));
+        for (int i = 0; i < 3 + random.nextInt(2); i++) {
+            made.machine("M" + i, board, "role" + random.nextInt(2), pick(kinds, random), pick(kinds, random));
+        }
+        made.target("role0", 8 + 4 * random.nextInt(3), 1 + random.nextInt(3));
+        made.target("role1", 8 + 8 * random.nextInt(2), 1);
+        trade(made, kinds, 2, -1, random);
+        for (Offer offer : List.copyOf(made.offers)) {
+            Offer changed = random.nextInt(3) > 0 ? made.furtherPacks(offer) : offer;
+            changed = random.nextInt(3) > 0 ? made.arrivingIn(random.nextInt(20), changed) : changed;
+            changed = random.nextInt(3) == 0 ? made.taxed(random.nextInt(3) * 7, changed) : changed;
+            if (random.nextInt(4) == 0) {
+                made.holdingUntil(Fixtures.DAY.plusDays(random.nextInt(5) - 3), changed);
+            }
+        }
+        Optional<Percent> percent = random.nextBoolean() ? Optional.of(Percent.of(19)) : Optional.empty();
+        made.buying = new Buying(random.nextBoolean() ? Optional.of(Fixtures.DAY.plusDays(10)) : Optional.empty(),
+                Map.of(), new Tax(percent, random.nextInt(3) > 0), random.nextBoolean());
+        made.atLeastOneSpare = random.nextBoolean();
         return made.request();
     }
 

@@ -38,15 +38,18 @@ import slotledger.model.module.Piece;
 import slotledger.model.source.Ground;
 import slotledger.model.source.Place;
 import slotledger.model.source.Source;
+import slotledger.model.trade.Buying;
 import slotledger.model.trade.Market;
 import slotledger.model.trade.Offer;
 import slotledger.model.trade.Policy;
+import slotledger.model.trade.PriceRule;
 import slotledger.model.trade.PriceStep;
 import slotledger.model.trade.Shelf;
 import slotledger.model.trade.Supplier;
 import slotledger.model.trade.Target;
 import slotledger.model.unit.Capacity;
 import slotledger.model.unit.Money;
+import slotledger.model.unit.Percent;
 import slotledger.model.unit.Rate;
 import slotledger.model.unit.Voltage;
 import slotledger.planner.PlanRequest;
@@ -68,6 +71,8 @@ final class Fixtures {
     int perMachine = 500;
     int perModule = 100;
     int sparePercent;
+    boolean atLeastOneSpare;
+    Buying buying = Buying.PLAIN;
     boolean reusePulled = true;
     boolean harvest;
     Policy.LeaveAlone leaveAlone = Policy.LeaveAlone.NONE;
@@ -158,6 +163,32 @@ final class Fixtures {
         return offer;
     }
 
+    /** Each price of the offer holds for the packs from its quantity on. */
+    Offer furtherPacks(Offer offer) {
+        return change(offer, PriceRule.FURTHER_PACKS, offer.leadDays(), offer.validUntil(), offer.tax());
+    }
+
+    Offer arrivingIn(int days, Offer offer) {
+        return change(offer, offer.rule(), OptionalInt.of(days), offer.validUntil(), offer.tax());
+    }
+
+    Offer holdingUntil(LocalDate day, Offer offer) {
+        return change(offer, offer.rule(), offer.leadDays(), Optional.of(day), offer.tax());
+    }
+
+    Offer taxed(int percent, Offer offer) {
+        return change(offer, offer.rule(), offer.leadDays(), offer.validUntil(), Optional.of(Percent.of(percent)));
+    }
+
+    private Offer change(
+            Offer offer, PriceRule rule, OptionalInt days, Optional<LocalDate> until, Optional<Percent> tax) {
+        Offer changed = new Offer(offer.id(), offer.supplier(), offer.part(), offer.maker(), offer.piece(),
+                offer.packSize(), offer.steps(), rule, offer.stock(), days, offer.priceDate(), until, tax,
+                offer.place());
+        offers.set(offers.indexOf(offer), changed);
+        return changed;
+    }
+
     void terms(String name, long shipping, long freeFrom, long minimum) {
         suppliers.put(name, new Supplier(name, some(shipping), some(freeFrom), some(minimum)));
     }
@@ -179,8 +210,8 @@ final class Fixtures {
     }
 
     Policy policy() {
-        return new Policy(EUR, targets, budget, centreBudgets, eur(perMachine), eur(perModule), sparePercent, true,
-                reusePulled, harvest, leaveAlone);
+        return new Policy(EUR, targets, budget, centreBudgets, eur(perMachine), eur(perModule), sparePercent,
+                atLeastOneSpare, reusePulled, harvest, leaveAlone, buying, List.of());
     }
 
     PlanRequest request() {

@@ -15,7 +15,6 @@ import slotledger.planner.internal.choice.MachineClass;
 import slotledger.planner.internal.choice.Options;
 import slotledger.planner.internal.choice.Stock;
 import slotledger.planner.internal.model.PlanModel;
-import slotledger.planner.internal.work.Purchases;
 
 /**
  * What a careful person with a spreadsheet would get. In inventory order each machine below its target gets the
@@ -96,7 +95,7 @@ public final class MachineByMachine {
         upgrades.forEach(each -> each.candidate().used().forEach((kind, count) -> modules[kind] += count));
         for (int kind = 0; kind < modules.length; kind++) {
             long bought = Math.max(0, modules[kind] - stock.shelf().count(stock.pieces().get(kind)));
-            modules[kind] = bought + Purchases.spares(Math.toIntExact(bought), policy.sparePercent());
+            modules[kind] = bought + policy.spares(Math.toIntExact(bought));
         }
         return counter.order(modules)
                 .filter(bill -> policy.budget().isEmpty() || bill.payable().compareTo(policy.budget().get()) <= 0);

@@ -31,20 +31,35 @@ public record UsableOffers(List<Offer> offers, List<Finding> remarks) {
         List<Offer> usable = new ArrayList<>();
         List<Finding> remarks = new ArrayList<>();
         for (Offer offer : request.market().offers()) {
-            Optional<Finding> hindrance = expired(offer, request.date())
-                    .or(() -> foreign(offer, request));
+            Optional<Finding> hindrance = expired(offer, request)
+                    .or(() -> foreign(offer, request))
+                    .or(() -> late(offer, request));
             hindrance.ifPresentOrElse(remarks::add, () -> usable.add(offer));
         }
         return new UsableOffers(usable, remarks);
     }
 
-    private static Optional<Finding> expired(Offer offer, LocalDate date) {
-        return offer.validUntil().filter(last -> last.isBefore(date)).map(last -> remark(
+    private static Optional<Finding> expired(Offer offer, PlanRequest request) {
+        if (request.policy().buying().keepPrices()) {
+            return Optional.empty();
+        }
+        return offer.validUntil().filter(last -> last.isBefore(request.date())).map(last -> remark(
                 offer,
                 "offer-expired",
-                "The offer %s (%s) held until %s and is not used on %s."
-                        .formatted(offer.id(), offer.piece(), last, date),
-                "Ask %s for a new offer, or plan for an earlier day.".formatted(offer.supplier())));
+                "The offer %s (%s) held until %s and is not used on %s: what it costs then is not known."
+                        .formatted(offer.id(), offer.piece(), last, request.date()),
+                ("Ask %s for a new offer, plan for an earlier day, or write \"prices after validity: keep\" into the"
+                        + " policy to reckon with the price of then.").formatted(offer.supplier())));
+    }
+
+    private static Optional<Finding> late(Offer offer, PlanRequest request) {
+        Optional<LocalDate> needed = request.policy().buying().neededBy();
+        return offer.arrival(request.date()).filter(day -> needed.filter(day::isAfter).isPresent()).map(day -> remark(
+                offer,
+                "offer-too-late",
+                "The offer %s (%s), ordered on %s, arrives by %s and is needed by %s; it is not used."
+                        .formatted(offer.id(), offer.piece(), request.date(), day, needed.get()),
+                "Ask %s for faster delivery, or allow a later day (needed by).".formatted(offer.supplier())));
     }
 
     private static Optional<Finding> foreign(Offer offer, PlanRequest request) {
@@ -61,7 +76,8 @@ public record UsableOffers(List<Offer> offers, List<Finding> remarks) {
                         "offer-currency",
                         "The offer %s (%s) or its delivery is in %s, the policy counts in %s; it is not used."
                                 .formatted(offer.id(), offer.piece(), other, currency),
-                        "Ask %s for a price in %s.".formatted(offer.supplier(), currency)));
+                        "Ask %s for a price in %s, or write \"exchange rates: {%s: ...}\" into the policy."
+                                .formatted(offer.supplier(), currency, other)));
     }
 
     private static Finding remark(Offer offer, String code, String message, String remedy) {

@@ -83,7 +83,8 @@ public final class DefaultAdvice implements Advice {
                 "No machine with the asset tag %s is planned. Look it up in the inventory.".formatted(machine)));
         Freeing freeing =
                 new Freeing(listed.request(), listed.stock(), solved.choice(), planning.solver());
-        return new Populations(whatIf, listed, freeing, Figures.of(plan)).of(planned, progress);
+        return new Populations(whatIf, listed, freeing, Figures.of(plan), plan.spending().payable())
+                .of(planned, progress);
     }
 
     @Override

@@ -33,7 +33,7 @@ final class LeastMoney {
         }
         PlanModel model = new PlanModel(listed.request(), listed.stock(), listed.options());
         model.programme().atMost("weighted machines below target", model.missed(), most);
-        Goal goal = new Goal("looking for the smallest budget", model.payable(), NODES);
+        Goal goal = new Goal("looking for the smallest budget", model.againstBudget(), NODES);
         try {
             return new Lexicographic(solver)
                     .minimise(model.programme(), List.of(goal), Optional.empty(), progress)

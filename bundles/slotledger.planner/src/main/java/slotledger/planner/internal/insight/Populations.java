@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalLong;
 import slotledger.model.machine.AssetTag;
 import slotledger.model.plan.Alternative;
 import slotledger.model.plan.Figures;
@@ -36,12 +35,18 @@ final class Populations {
     private final Listed listed;
     private final Freeing freeing;
     private final Figures plan;
+    private final Money ordered;
 
-    Populations(WhatIf whatIf, Listed listed, Freeing freeing, Figures plan) {
+    /**
+     * @param plan    what the plan comes to
+     * @param ordered its goods and delivery
+     */
+    Populations(WhatIf whatIf, Listed listed, Freeing freeing, Figures plan, Money ordered) {
         this.whatIf = whatIf;
         this.listed = listed;
         this.freeing = freeing;
         this.plan = plan;
+        this.ordered = ordered;
     }
 
     List<Alternative> of(MachinePlan machine, Progress progress) throws PlannerException {
@@ -86,7 +91,7 @@ final class Populations {
 
     /** All others as planned: a true plan, so that nothing better than its figures is proven only. */
     private Optional<Figures> beside(Options options, Candidate planned, Candidate other) throws PlannerException {
-        OptionalLong order = freeing.order(options, planned, other);
+        Optional<Freeing.Order> order = freeing.order(options, planned, other);
         if (order.isEmpty()) {
             return Optional.empty();
         }
@@ -94,8 +99,9 @@ final class Populations {
                 - PlanModel.labour(listed.request().policy(), planned);
         int machines = (other.onTarget() ? 1 : 0) - (planned.onTarget() ? 1 : 0);
         long weight = plan.weight() + machines * options.group().weight();
-        Money payable = new Money(order.getAsLong(), plan.payable().currency());
-        Money cost = plan.cost().minus(plan.payable()).plus(payable).plus(new Money(work, payable.currency()));
+        Money payable = new Money(order.get().againstBudget(), plan.payable().currency());
+        Money cost = plan.cost().plus(new Money(
+                order.get().payable() - ordered.minor() + work, payable.currency()));
         Money bound = plan.costBound().compareTo(cost) < 0 ? plan.costBound() : cost;
         return Optional.of(new Figures(plan.onTarget() + machines, weight, Math.max(weight, plan.weightBound()),
                 payable, cost, machines == 0 ? bound : Money.zero(cost.currency())));

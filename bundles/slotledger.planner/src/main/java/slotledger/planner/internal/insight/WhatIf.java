@@ -54,7 +54,7 @@ final class WhatIf {
                 onTarget,
                 weight,
                 weight + solved.missed().value() - solved.missed().bound(),
-                spending.payable(),
+                spending.againstBudget(listed.request().policy().buying().tax()),
                 cost,
                 new Money(Math.min(cost.minor(), solved.cost().bound()), cost.currency()));
     }

@@ -7,7 +7,9 @@ import java.util.OptionalLong;
 import java.util.SortedMap;
 import slotledger.model.module.Piece;
 import slotledger.model.trade.Offer;
+import slotledger.model.trade.Tax;
 import slotledger.model.unit.Money;
+import slotledger.model.unit.Percent;
 import slotledger.solver.IntegerProgramme;
 import slotledger.solver.Linear;
 
@@ -23,6 +25,7 @@ final class CentreShares {
     private final IntegerProgramme programme;
     private final Map<String, Money> budgets;
     private final List<Offer> offers;
+    private final Tax tax;
     private final List<String> centres = new ArrayList<>(List.of(""));
     private final List<Share> shares = new ArrayList<>();
 
@@ -31,7 +34,9 @@ final class CentreShares {
             Map<String, Money> budgets,
             List<Offer> offers,
             Purchasing purchasing,
-            List<OptionalLong> needs) {
+            List<OptionalLong> needs,
+            Tax tax) {
+        this.tax = tax;
         this.programme = programme;
         this.budgets = budgets;
         this.offers = offers;
@@ -89,15 +94,22 @@ final class CentreShares {
         }
     }
 
-    /** Goods of each cost centre within its budget, exactly: all is counted in parts of a pack. */
+    /**
+     * Goods of each cost centre within its budget, exactly: all is counted in parts of a pack, and of the tax where
+     * budgets are meant with it. Where further packs have other prices, with the most that a pack costs on average.
+     */
     void addBudgets(List<Limit> limits) {
-        long parts = offers.stream().mapToLong(Offer::packSize).reduce(1, CentreShares::commonMultiple);
+        long sizes = offers.stream().mapToLong(Offer::packSize).reduce(1, CentreShares::commonMultiple);
+        long unit = tax.inBudgets() ? TaxRows.unit(Purchasing.percents(offers, tax)) : Percent.PARTS;
+        long parts = Math.multiplyExact(sizes, Percent.PARTS / unit);
         for (int centre = 1; centre < centres.size(); centre++) {
             Linear goods = new Linear();
             for (Share share : shares) {
                 if (share.centre() == centre) {
-                    long ofPack = parts / offers.get(share.step().offer()).packSize();
-                    goods.add(share.variable(), Math.multiplyExact(share.step().perPack(), ofPack));
+                    Offer offer = offers.get(share.step().offer());
+                    long taxed = tax.inBudgets() ? Percent.PARTS + tax.on(offer).parts() : Percent.PARTS;
+                    long ofPack = Math.multiplyExact(sizes / offer.packSize(), taxed / unit);
+                    goods.add(share.variable(), Math.multiplyExact(share.step().span().share(), ofPack));
                 }
             }
             long most = Math.multiplyExact(budgets.get(centres.get(centre)).minor(), parts);

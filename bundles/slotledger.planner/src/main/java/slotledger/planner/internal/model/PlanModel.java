@@ -53,15 +53,17 @@ public final class PlanModel {
         }
         List<Offer> offers = stock.offers();
         List<OptionalLong> needs = offers.stream().map(offer -> mostNeeded(stock.number(offer.piece()))).toList();
-        purchasing = new Purchasing(programme, offers, request.market().suppliers(), needs);
-        shares = new CentreShares(programme, policy.costCentreBudgets(), offers, purchasing, needs);
+        purchasing = new Purchasing(
+                programme, offers, request.market().suppliers(), needs, policy.buying().tax());
+        shares = new CentreShares(
+                programme, policy.costCentreBudgets(), offers, purchasing, needs, policy.buying().tax());
         for (int kind = 0; kind < stock.pieces().size(); kind++) {
             addKind(kind);
         }
         shares.addBudgets(limits);
         policy.budget().ifPresent(most -> {
             limits.add(new Limit(Limit.Of.BUDGET, "", programme.rows().size(), 1));
-            programme.atMost("budget", purchasing.payable(), most.minor());
+            programme.atMost("budget", purchasing.againstBudget(), most.minor());
         });
     }
 
@@ -88,7 +90,7 @@ public final class PlanModel {
                     .mapToInt(candidate -> candidate.used().getOrDefault(kind, 0)).max().orElse(0);
             most += (long) used * each.group().size();
         }
-        return OptionalLong.of(-Math.floorDiv(-most * (HUNDRED + policy.sparePercent()), HUNDRED));
+        return OptionalLong.of(most + policy.spares(Math.toIntExact(most)));
     }
 
     private void addKind(int kind) {
@@ -122,12 +124,16 @@ public final class PlanModel {
     /** Spares as a whole number of their own: rounding up is what a search must decide early. */
     private void addSpares(int kind, Linear bought, Linear use) {
         Linear over = new Linear().add(bought, 1).add(use, -1);
+        long most = mostNeeded(kind).orElse(0);
         if (policy.sparePercent() > 0) {
-            long most = mostNeeded(kind).orElse(0);
             int spares = programme.variable("spares of kind " + kind, 0, most, SPARES);
             programme.atLeast("share of spares of kind " + kind,
                     new Linear().add(spares, HUNDRED).add(use, -policy.sparePercent()), 0);
             over.add(spares, -1);
+        } else if (policy.atLeastOneSpare()) {
+            int spare = programme.choice("spare of kind " + kind, SPARES);
+            programme.atMost("spare of kind " + kind, new Linear().add(use, 1).add(spare, -most), 0);
+            over.add(spare, -1);
         }
         programme.atLeast("modules and spares of kind " + kind, over, 0);
     }
@@ -172,7 +178,12 @@ public final class PlanModel {
         return missed;
     }
 
-    /** Minor units for goods and delivery. */
+    /** Minor units that a budget counts: goods and delivery, with tax where the policy means it so. */
+    public Linear againstBudget() {
+        return purchasing.againstBudget();
+    }
+
+    /** Minor units for goods and delivery, tax left out. */
     public Linear payable() {
         return purchasing.payable();
     }

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.OptionalLong;
 import java.util.function.Predicate;
 import slotledger.model.task.Progress;
 import slotledger.planner.PlanRequest;
@@ -30,12 +29,21 @@ public final class Freeing {
      * What would have to be different.
      *
      * @param excess by how much limits are too small, in minor units or pieces; empty where none is
-     * @param order  minor units for the whole order then, goods and delivery
+     * @param order  minor units that the whole order then takes of a budget
      */
     public record Change(Map<Limit, Long> excess, long order) {
         public Change {
             Objects.requireNonNull(excess, "excess");
         }
+    }
+
+    /**
+     * What a whole order comes to, in minor units.
+     *
+     * @param payable       goods and delivery
+     * @param againstBudget what a budget counts of it
+     */
+    public record Order(long payable, long againstBudget) {
     }
 
     /** The programmes are small; this many nodes are plenty. */
@@ -70,7 +78,7 @@ public final class Freeing {
         Eased eased = new Eased(model, mayBeExceeded);
         List<Goal> goals = List.of(
                 new Goal("looking for what binds", eased.all(), NODES),
-                new Goal("looking for the least money", model.payable(), NODES));
+                new Goal("looking for the least money", model.againstBudget(), NODES));
         try {
             return new Lexicographic(solver)
                     .minimise(eased.programme(), goals, Optional.empty(), Progress.NONE)
@@ -82,18 +90,18 @@ public final class Freeing {
     }
 
     /**
-     * Minor units for the whole order when one machine ends with another population than planned, and all others as
+     * The whole order when one machine ends with another population than planned, and all others as
      * planned; empty where stock or money doesn't reach.
      */
-    public OptionalLong order(Options options, Candidate planned, Candidate other) throws PlannerException {
+    public Optional<Order> order(Options options, Candidate planned, Candidate other) throws PlannerException {
         PlanModel model = new PlanModel(
                 request, stock, new Rest(choice).without(options, planned).beside(options, List.of(other)));
         try {
             return new Lexicographic(solver)
                     .minimise(model.programme(), List.of(new Goal("looking for the least money", model.payable(),
                             NODES)), Optional.empty(), Progress.NONE)
-                    .map(answer -> OptionalLong.of(answer.steps().get(0).value()))
-                    .orElseGet(OptionalLong::empty);
+                    .map(answer -> new Order(
+                            answer.steps().get(0).value(), model.againstBudget().of(answer.values())));
         } catch (SolverException e) {
             throw new PlannerException(e.getMessage(), e);
         }

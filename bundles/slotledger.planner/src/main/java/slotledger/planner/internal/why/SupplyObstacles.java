@@ -44,7 +44,7 @@ public final class SupplyObstacles {
     }
 
     private Obstacle budget(Freeing.Change change) {
-        Money more = money(change.order()).minus(left.payable());
+        Money more = money(change.order()).minus(left.againstBudget(policy.buying().tax()));
         List<String> binds = new ArrayList<>();
         List<String> needs = new ArrayList<>();
         change.excess().forEach((limit, excess) -> {
@@ -71,7 +71,7 @@ public final class SupplyObstacles {
         if (limit.of() == Limit.Of.BUDGET) {
             Money budget = policy.budget().orElseThrow();
             return "%s of the budget of %s are left after all other machines".formatted(
-                    budget.minus(left.payable()), budget);
+                    budget.minus(left.againstBudget(policy.buying().tax())), budget);
         }
         Money budget = policy.costCentreBudgets().get(limit.name());
         return "%s of the budget of %s of cost centre %s are left after all other machines"

@@ -14,6 +14,7 @@ import slotledger.model.plan.Purchase;
 import slotledger.model.plan.Spending;
 import slotledger.model.trade.Offer;
 import slotledger.model.trade.Supplier;
+import slotledger.model.trade.Tax;
 import slotledger.model.unit.Money;
 import slotledger.planner.internal.choice.Stock;
 
@@ -62,9 +63,9 @@ public final class WhatIsLeft {
         }
     }
 
-    /** Goods and delivery of the plan. */
-    Money payable() {
-        return spending.payable();
+    /** What of the plan a budget limits. */
+    Money againstBudget(Tax tax) {
+        return spending.againstBudget(tax);
     }
 
     /** Goods of the plan for a cost centre. */

@@ -7,6 +7,7 @@ import java.util.TreeMap;
 import slotledger.model.plan.Purchase;
 import slotledger.model.plan.Spending;
 import slotledger.model.trade.Supplier;
+import slotledger.model.trade.Tax;
 import slotledger.model.unit.Money;
 
 /** Adds up what a plan costs. */
@@ -15,7 +16,7 @@ public final class Costs {
     private Costs() {
     }
 
-    static Spending of(List<Purchase> purchases, Map<String, Supplier> suppliers, Money labour) {
+    static Spending of(List<Purchase> purchases, Map<String, Supplier> suppliers, Tax tax, Money labour) {
         Money none = Money.zero(labour.currency());
         Map<String, Money> orders = new TreeMap<>();
         Map<String, Money> centres = new TreeMap<>();
@@ -40,7 +41,7 @@ public final class Costs {
         if (!goods.equals(shared)) {
             centres.put("", goods.minus(shared));
         }
-        return new Spending(goods, delivery, labour, centres);
+        return new Spending(goods, delivery, labour, centres, Taxes.of(purchases, delivery, tax));
     }
 
     /** What a supplier charges to deliver an order of this value. */

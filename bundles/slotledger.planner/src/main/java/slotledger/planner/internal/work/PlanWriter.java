@@ -66,7 +66,7 @@ public final class PlanWriter {
         Money labour = request.fleet().machines().stream()
                 .map(machine -> labour(job(machine)))
                 .reduce(Money.zero(policy.currency()), Money::plus);
-        return Costs.of(purchases.lines(), request.market().suppliers(), labour);
+        return Costs.of(purchases.lines(), request.market().suppliers(), policy.buying().tax(), labour);
     }
 
     /** The plan. */

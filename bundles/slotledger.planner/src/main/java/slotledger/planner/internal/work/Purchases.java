@@ -14,6 +14,7 @@ import slotledger.model.plan.Move;
 import slotledger.model.plan.Purchase;
 import slotledger.model.plan.Station;
 import slotledger.model.trade.Offer;
+import slotledger.model.trade.Policy;
 import slotledger.planner.internal.choice.Stock;
 import slotledger.planner.internal.model.Choice;
 
@@ -25,17 +26,15 @@ import slotledger.planner.internal.model.Choice;
  */
 public record Purchases(List<Purchase> lines, List<Leftover> leftovers) {
 
-    private static final int HUNDRED = 100;
-
     public Purchases {
         lines = List.copyOf(lines);
         leftovers = List.copyOf(leftovers);
     }
 
     /** The order for a choice, with its uses in the order of work. */
-    public static Purchases of(Stock stock, Choice choice, Expansion expansion, int sparePercent) {
+    public static Purchases of(Stock stock, Choice choice, Expansion expansion, Policy policy) {
         Map<String, Map<AssetTag, Integer>> uses = uses(expansion);
-        Map<Piece, Integer> spares = spares(stock, uses, sparePercent);
+        Map<Piece, Integer> spares = spares(stock, uses, policy);
         Map<String, Purchase> lines = new TreeMap<>();
         Map<Piece, Integer> over = new LinkedHashMap<>();
         for (int number = 0; number < stock.offers().size(); number++) {
@@ -74,19 +73,14 @@ public record Purchases(List<Purchase> lines, List<Leftover> leftovers) {
     }
 
     private static Map<Piece, Integer> spares(
-            Stock stock, Map<String, Map<AssetTag, Integer>> uses, int sparePercent) {
+            Stock stock, Map<String, Map<AssetTag, Integer>> uses, Policy policy) {
         Map<Piece, Integer> used = new HashMap<>();
         for (Offer offer : stock.offers()) {
             int count = uses.getOrDefault(offer.id(), Map.of()).values().stream().mapToInt(Integer::intValue).sum();
             used.merge(offer.piece(), count, Integer::sum);
         }
-        used.replaceAll((piece, count) -> spares(count, sparePercent));
+        used.replaceAll((piece, count) -> policy.spares(count));
         return used;
-    }
-
-    /** Spare modules for so many used ones, rounded up; none where no spares are wanted. */
-    public static int spares(int used, int sparePercent) {
-        return Math.toIntExact(-Math.floorDiv(-(long) used * sparePercent, HUNDRED));
     }
 
     private static List<Purchase.Use> lines(Map<AssetTag, Integer> used, Expansion expansion) {
