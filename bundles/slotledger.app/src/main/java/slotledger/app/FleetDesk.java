@@ -2,6 +2,7 @@ package slotledger.app;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import slotledger.model.machine.Machine;
 import slotledger.model.machine.Population;
 import slotledger.model.matrix.BoardMatrix;
@@ -10,6 +11,7 @@ import slotledger.model.plan.BudgetCurve;
 import slotledger.model.plan.Plan;
 import slotledger.model.proof.Proof;
 import slotledger.model.task.Progress;
+import slotledger.model.trade.Wave;
 import slotledger.model.verdict.Arithmetic;
 import slotledger.model.verdict.Operation;
 import slotledger.model.verdict.Verdict;
@@ -47,6 +49,15 @@ public interface FleetDesk {
      * Empty where it meets the target or has none.
      */
     List<String> shortfalls(Survey survey, Machine machine);
+
+    /**
+     * The survey of one of the policy's waves: on its day, with its budgets, and with fleet, shelf and stock of
+     * suppliers as the wave before leaves them. {@link #plan} then plans it alone.
+     *
+     * @param survey what the files say, for the first wave; that of the wave before for a later one
+     * @param before the plan of the wave before; empty for the first
+     */
+    Survey wave(Survey survey, Wave wave, Optional<Plan> before);
 
     /** Plans the fleet, and checks every machine of the plan with the rules again. */
     Plan plan(Survey survey, Progress progress) throws DeskException;

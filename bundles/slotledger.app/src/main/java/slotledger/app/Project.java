@@ -38,4 +38,9 @@ public record Project(
         Objects.requireNonNull(policy, "policy");
         Objects.requireNonNull(date, "date");
     }
+
+    /** The same files under another title, planned for another day. */
+    public Project at(String otherTitle, LocalDate day) {
+        return new Project(otherTitle, inventories, mapping, boards, offers, shelves, policy, day);
+    }
 }

@@ -51,7 +51,7 @@ final class StageClock implements Progress {
     private static Stage stage(String name) {
         return switch (name) {
             case "grouping machines into classes" -> Stage.CLASSES;
-            case "listing populations" -> Stage.LISTING;
+            case "looking at the machines as they are", "looking at what fits", "listing populations" -> Stage.LISTING;
             case "naming every module's way" -> Stage.EXPANDING;
             case "checking the plan", "plan checked" -> Stage.AUDIT;
             default -> Stage.SOLVING;

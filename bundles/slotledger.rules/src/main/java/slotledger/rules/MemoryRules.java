@@ -23,6 +23,11 @@ public interface MemoryRules {
     /** The verdict with a reason for every rule that has something to say, passed rules among them. */
     Verdict judge(Setup setup);
 
+    /** How many rules have something against the population, cautions among them; builds no reasons. */
+    default int objections(Setup setup) {
+        return (int) judge(setup).reasons().stream().filter(reason -> reason.weight() != Weight.PASSES).count();
+    }
+
     /** What a person can read about each rule, by id; empty where there is nothing to read. */
     default List<RulePage> pages() {
         return List.of();

@@ -48,6 +48,7 @@ import slotledger.model.plan.Plan;
 import slotledger.model.proof.Proof;
 import slotledger.model.task.Progress;
 import slotledger.model.trade.Offer;
+import slotledger.model.trade.Wave;
 import slotledger.model.verdict.Arithmetic;
 import slotledger.model.verdict.Operation;
 import slotledger.model.verdict.Verdict;
@@ -135,6 +136,11 @@ public final class DefaultFleetDesk implements FleetDesk {
         return survey.policy().flatMap(policy -> policy.target(machine.role()))
                 .map(target -> Targets.shortfalls(target, setup, rules.operate(setup)))
                 .orElse(List.of());
+    }
+
+    @Override
+    public Survey wave(Survey survey, Wave wave, Optional<Plan> before) {
+        return Waves.survey(survey, wave, before);
     }
 
     @Override
@@ -235,7 +241,7 @@ public final class DefaultFleetDesk implements FleetDesk {
     public List<Path> export(Survey survey, Plan plan, Path folder, boolean force, Progress progress)
             throws DeskException {
         PlanBook book = new PlanBook(
-                plan, boards(survey), survey.market(), survey.unresolved(), survey.findings());
+                plan, boards(survey), survey.market().in(plan.policy()), survey.unresolved(), survey.findings());
         try (OutputFolder output = OutputFolder.prepare(folder, force)) {
             List<Path> made = new ArrayList<>();
             for (PlanExporter exporter : exporters) {

@@ -11,6 +11,8 @@ import slotledger.app.FleetDesk;
 import slotledger.app.Survey;
 import slotledger.model.plan.Plan;
 import slotledger.model.task.Progress;
+import slotledger.model.trade.Policy;
+import slotledger.model.trade.Wave;
 
 /** The main job. */
 @Command(
@@ -58,7 +60,11 @@ final class PlanCommand extends DeskCommand {
     @Override
     Answer work(Progress progress) throws DeskException {
         Survey survey = budget.in(desk().survey(project.open(desk()), progress));
-        Plan made = plan(survey, progress);
+        List<Wave> waves = survey.policy().map(Policy::waves).orElse(List.of());
+        if (!waves.isEmpty()) {
+            return new WaveWork(desk(), this::planned).work(survey, waves, out, force, progress);
+        }
+        Plan made = planned(survey, progress);
         List<Path> files = desk().export(survey, made, out, force, progress);
         Answer.Builder answer = new Answer.Builder();
         new SurveyText(survey).summary(answer);
@@ -66,7 +72,7 @@ final class PlanCommand extends DeskCommand {
         return answer.end(ExitCode.OK);
     }
 
-    private Plan plan(Survey survey, Progress progress) throws DeskException {
+    private Plan planned(Survey survey, Progress progress) throws DeskException {
         if (insights && solver != null) {
             throw new DeskException(Trouble.INPUT, "Say either --insights or --solver: insights are found by the best"
                     + " solver there is.");

@@ -53,6 +53,7 @@ import slotledger.model.task.Progress;
 import slotledger.model.trade.Market;
 import slotledger.model.trade.Policy;
 import slotledger.model.trade.Shelf;
+import slotledger.model.trade.Wave;
 import slotledger.model.unit.Bandwidth;
 import slotledger.model.unit.Capacity;
 import slotledger.model.unit.Money;
@@ -176,6 +177,11 @@ final class FakeDesk implements FleetDesk {
     @Override
     public void writeMatrix(BoardMatrix matrix, Path file, boolean force) {
         calls.add("matrix to " + file + " " + force);
+    }
+
+    @Override
+    public Survey wave(Survey survey, Wave wave, Optional<Plan> before) {
+        return survey;
     }
 
     @Override

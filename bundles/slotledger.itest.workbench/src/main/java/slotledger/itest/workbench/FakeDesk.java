@@ -36,6 +36,7 @@ import slotledger.model.proof.Proof;
 import slotledger.model.source.Ground;
 import slotledger.model.source.Source;
 import slotledger.model.task.Progress;
+import slotledger.model.trade.Wave;
 import slotledger.model.unit.Bandwidth;
 import slotledger.model.unit.Capacity;
 import slotledger.model.unit.Money;
@@ -116,6 +117,11 @@ public final class FakeDesk implements FleetDesk {
     @Override
     public void writeCurve(BudgetCurve curve, String title, Path file, boolean force) {
         throw new UnsupportedOperationException();
+    }
+
+    @Override
+    public Survey wave(Survey survey, Wave wave, Optional<Plan> before) {
+        return survey;
     }
 
     @Override

@@ -129,6 +129,11 @@ public record Offer(
         return leadDays.isPresent() ? Optional.of(ordered.plusDays(leadDays.getAsInt())) : Optional.empty();
     }
 
+    public Offer withStock(OptionalInt packs) {
+        return new Offer(id, supplier, part, maker, piece, packSize, steps, rule, packs, leadDays, priceDate,
+                validUntil, tax, place);
+    }
+
     /** The same offer in another currency; its steps remember what they were. */
     Offer in(Currency other, ExchangeRate rate) {
         return new Offer(id, supplier, part, maker, piece, packSize,

@@ -1,7 +1,12 @@
 package slotledger.planner.internal;
 
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import slotledger.model.board.BoardId;
+import slotledger.model.board.Redundancy;
 import slotledger.model.machine.Machine;
 import slotledger.model.machine.Population;
 import slotledger.model.machine.SlotContent;
@@ -24,6 +29,13 @@ final class PlanAudit {
 
     private final PlanRequest request;
     private final MemoryRules rules;
+    private final Set<Question> allowed = new HashSet<>();
+
+    /** Everything of a machine that the rules look at. */
+    private record Question(
+            BoardId board, int processors, Optional<String> processor, Optional<String> operatingSystem,
+            Redundancy redundancy, Population after) {
+    }
 
     PlanAudit(PlanRequest request, MemoryRules rules) {
         this.request = request;
@@ -42,6 +54,15 @@ final class PlanAudit {
                 "The moves in machine %s must lead to its population.", machine.tag());
         if (plan.isOpened()) {
             require(!request.policy().leaveAlone().covers(machine), "Machine %s must be left alone.", machine.tag());
+            checkRules(plan);
+        }
+    }
+
+    /** Asks once about machines that are alike. */
+    private void checkRules(MachinePlan plan) {
+        Machine machine = plan.machine();
+        if (allowed.add(new Question(machine.board(), machine.processors(), machine.processor(),
+                machine.operatingSystem(), machine.redundancy(), plan.after()))) {
             Verdict verdict = rules.judge(Setup.of(request.fleet(), machine).with(plan.after()));
             require(!verdict.blocks(), "The rules must allow the population of machine %s: %s",
                     machine.tag(), verdict.reasons().isEmpty() ? "" : verdict.reasons().get(0).sentence());

@@ -22,12 +22,15 @@ import slotledger.planner.internal.work.Expansion;
 import slotledger.planner.internal.work.PlanWriter;
 import slotledger.planner.internal.work.Purchases;
 import slotledger.rules.MemoryRules;
+import slotledger.solver.MilpSolution;
 import slotledger.solver.MilpSolver;
 import slotledger.solver.SolverException;
 import slotledger.solver.text.ProgrammeForm;
 
 /** Strings the steps of planning together: classes, populations, programme, single machines, plan, audit. */
 public final class Planning {
+
+    private static final int START_NODES = 1_000;
 
     private final MemoryRules rules;
     private final MilpSolver solver;
@@ -79,16 +82,26 @@ public final class Planning {
     /** What is best with other money, offers or given populations; empty where nothing is allowed. */
     public Optional<Solved> search(Listed listed, Progress progress) throws PlannerException {
         PlanModel model = new PlanModel(listed.request(), listed.stock(), listed.options());
-        Optional<long[]> start = Optional.of(model.nothingDone())
-                .filter(values -> model.programme().broken(values).isEmpty());
         try {
-            return new Lexicographic(solver).minimise(model.programme(), model.goals(), start, progress)
-                    .map(answer -> new Solved(
-                            model.choice(answer.values()), answer.steps().get(0), answer.steps().get(1),
-                            solver.name()));
+            Optional<long[]> start = start(model, progress);
+            if (start.isEmpty()) {
+                return Optional.empty();
+            }
+            Lexicographic.Answer answer = new Lexicographic(solver)
+                    .minimise(model.programme(), model.goals(), start.get(), progress);
+            return Optional.of(new Solved(model.choice(answer.values()), answer.steps().get(0), answer.steps().get(1),
+                    answer.safe().get(0), answer.safe().get(1), solver.name(), answer.isCut()));
         } catch (SolverException e) {
             throw new PlannerException(e.getMessage(), e);
         }
+    }
+
+    /** Values that keep all rows: nothing is done, or where that is not allowed whatever is. */
+    private Optional<long[]> start(PlanModel model, Progress progress) throws SolverException {
+        long[] nothing = model.nothingDone();
+        return model.programme().broken(nothing).isEmpty() ? Optional.of(nothing)
+                : solver.minimise(model.programme(), model.missed(), START_NODES, Optional.empty(), progress)
+                        .map(MilpSolution::values);
     }
 
     /** What carrying out the decisions costs, to the cent. */
@@ -121,7 +134,8 @@ public final class Planning {
 
         Plan plan = new PlanWriter(request, listed.stock(), expansion, purchases)
                 .write(leftovers, new PlanWriter.Proof(
-                        solved.missed(), solved.cost(), solved.solver(), FleetOptions.limits()),
+                        solved.missed(), solved.cost(), solved.missedSafe(), solved.costSafe(), solved.solver(),
+                        FleetOptions.limits(), solved.isCut()),
                         new Freeing(request, listed.stock(), solved.choice(), solver), remarks);
         Insights insights = new Insights(
                 Optional.of(MachineByMachine.of(request, listed.stock(), listed.options())));

@@ -8,6 +8,10 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Random;
 import java.util.Set;
+import java.util.concurrent.ForkJoinPool;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import slotledger.model.board.Board;
@@ -21,6 +25,7 @@ import slotledger.model.verdict.Reason;
 import slotledger.model.verdict.Weight;
 import slotledger.planner.PlanRequest;
 import slotledger.planner.Targets;
+import slotledger.planner.internal.choice.Candidate;
 import slotledger.planner.internal.choice.Considered;
 import slotledger.planner.internal.choice.FleetClasses;
 import slotledger.planner.internal.choice.FleetOptions;
@@ -57,10 +62,72 @@ class PopulationsTest {
             String where = world + " " + seed + ": " + options.group().now();
             assertEquals(considered.size(), new HashSet<>(considered).size(), where);
             assertEquals(allowed, new HashSet<>(considered), where);
+            assertUnbeaten(options, stock, request.policy().reusePulled(), allowed, where);
             found += allowed.size();
         }
         System.out.printf("%s: %d populations on %d machines%n", world, found, machines);
         assertTrue(found > machines / 3, world + ": " + found);
+    }
+
+    /** Of what is allowed, one of each cost that no other beats is listed. */
+    private void assertUnbeaten(
+            Options options, Stock stock, boolean reusePulled, Set<Population> allowed, String where) {
+        Population now = options.group().now();
+        Setup setup = options.group().setup();
+        List<Piece> useful = reusePulled ? options.fitting().stream().map(stock.pieces()::get).toList() : List.of();
+        Set<List<Integer>> costs = allowed.stream()
+                .filter(after -> Targets.keepsChannels(rules.operate(setup), rules.operate(setup.with(after))))
+                .map(after -> cost(now, after, stock.pieces(), useful))
+                .collect(Collectors.toSet());
+        Set<List<Integer>> unbeaten = costs.stream()
+                .filter(cost -> costs.stream().noneMatch(other -> !other.equals(cost) && IntStream
+                        .range(0, cost.size()).allMatch(i -> other.get(i) <= cost.get(i))))
+                .collect(Collectors.toSet());
+        List<List<Integer>> listed = options.candidates().stream().skip(1)
+                .map(candidate -> cost(now, candidate.after(), stock.pieces(), useful))
+                .toList();
+        assertEquals(listed.size(), new HashSet<>(listed).size(), where);
+        assertEquals(unbeaten, new HashSet<>(listed), where);
+        assertTrue(allowed.containsAll(options.candidates().stream().skip(1).map(Candidate::after).toList()), where);
+    }
+
+    /** What comes from outside less what is of use elsewhere, by kind, and last what is handled. */
+    private static List<Integer> cost(Population now, Population after, List<Piece> pieces, List<Piece> useful) {
+        List<Integer> cost = new ArrayList<>();
+        int handled = 0;
+        for (Piece piece : pieces) {
+            int in = 0;
+            int out = 0;
+            for (String slot : after.contents().keySet()) {
+                if (!after.in(slot).equals(now.in(slot))) {
+                    in += after.in(slot).piece().filter(piece::equals).isPresent() ? 1 : 0;
+                    out += now.in(slot).piece().filter(piece::equals).isPresent() ? 1 : 0;
+                }
+            }
+            handled += Math.max(in, out);
+            cost.add(useful.contains(piece) ? in - out : Math.max(0, in - out));
+        }
+        cost.add(handled);
+        return cost;
+    }
+
+    @Test
+    void theListsDoNotDependOnTheNumberOfThreads() throws Exception {
+        PlanRequest request = LargeFleets.of(80, 3).request();
+        List<MachineClass> classes = FleetClasses.of(request);
+        Stock stock = Stock.of(request.market().offers(), request.shelf(), classes);
+        List<List<String>> texts = new ArrayList<>();
+        for (int threads = 1; threads <= 2; threads++) {
+            ForkJoinPool pool = new ForkJoinPool(threads);
+            List<Options> options = pool.submit(() ->
+                    new FleetOptions(rules, request.policy(), stock, classes).list(Progress.NONE)).get();
+            pool.shutdown();
+            texts.add(options.stream().flatMap(each -> each.candidates().stream())
+                    .map(each -> each.after() + " " + each.used() + each.freed() + each.touches() + each.quality())
+                    .toList());
+        }
+        assertTrue(texts.get(0).size() > 100, "populations: " + texts.get(0).size());
+        assertEquals(texts.get(0), texts.get(1));
     }
 
     private static PlanRequest machine(Worlds world, Random random) {

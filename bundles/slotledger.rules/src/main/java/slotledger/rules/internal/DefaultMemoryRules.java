@@ -81,6 +81,11 @@ public final class DefaultMemoryRules implements MemoryRules {
     }
 
     @Override
+    public int objections(Setup setup) {
+        return ask(best(situations.of(setup))).objections;
+    }
+
+    @Override
     public List<RulePage> pages() {
         return lineup.pages();
     }

@@ -9,10 +9,12 @@ import slotledger.rules.spi.Statement;
 final class Tally implements Collector, Comparable<Tally> {
 
     Weight worst = Weight.PASSES;
+    int objections;
     private int times;
 
     @Override
     public void report(Weight weight, Supplier<Statement> statement) {
+        objections += weight == Weight.PASSES ? 0 : 1;
         if (weight == worst) {
             times++;
         } else if (weight.compareTo(worst) > 0) {

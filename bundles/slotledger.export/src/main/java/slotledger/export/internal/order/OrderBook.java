@@ -74,7 +74,9 @@ public final class OrderBook {
         List<SupplierPage> pages = new ArrayList<>();
         bySupplier.forEach((name, purchases) -> {
             Money delivery = charged.getOrDefault(name, nothing);
-            pages.add(new SupplierPage(workbook, terms(name, purchases, delivery), purchases, delivery));
+            pages.add(new SupplierPage(workbook, terms(name, purchases, delivery), purchases, delivery,
+                    Optional.ofNullable(book.plan().spending().tax().get(name)),
+                    book.plan().policy().buying().tax()));
         });
         return pages;
     }

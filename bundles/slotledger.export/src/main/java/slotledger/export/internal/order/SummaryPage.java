@@ -1,6 +1,7 @@
 package slotledger.export.internal.order;
 
 import java.util.List;
+import java.util.stream.Collectors;
 import slotledger.export.PlanBook;
 import slotledger.export.internal.sheet.Look;
 import slotledger.export.internal.sheet.Page;
@@ -10,6 +11,7 @@ import slotledger.model.plan.Outcome;
 import slotledger.model.plan.Plan;
 import slotledger.model.plan.Purchase;
 import slotledger.model.plan.Spending;
+import slotledger.model.trade.Tax;
 import slotledger.model.unit.Money;
 
 /** The page a reader opens first: what is bought, what it costs, what it brings, how good the plan is. */
@@ -89,7 +91,9 @@ final class SummaryPage {
         total(2, first, last, spending.deliveryTotal());
         total(3, first, last, spending.payable());
         String payable = page.here(3);
-        plan.policy().budget().ifPresent(budget -> budget(budget, spending, payable));
+        Tax rules = plan.policy().buying().tax();
+        String limited = spending.tax().isEmpty() ? payable : tax(spending, payable, rules);
+        plan.policy().budget().ifPresent(budget -> budget(budget, spending.againstBudget(rules), limited));
         page.next().text(0, "Own labour, at the rates of the policy").money(3, spending.labour());
         String labour = page.here(3);
         page.next().text(0, "Cost in all", Look.STRONG);
@@ -100,10 +104,21 @@ final class SummaryPage {
         page.formula(column, "SUM(" + Page.range(first, last, column) + ")", value, Look.MONEY_STRONG);
     }
 
-    private void budget(Money budget, Spending spending, String payable) {
+    /** Tax apart, and what is paid with it; returns the cell that a budget limits. */
+    private String tax(Spending spending, String payable, Tax rules) {
+        page.next().text(0, "Tax, rounded for each supplier");
+        page.formula(3, suppliers.isEmpty() ? "0" : suppliers.stream().map(SupplierPage::taxCell)
+                .collect(Collectors.joining("+")), spending.taxTotal(), Look.MONEY);
+        String tax = page.here(3);
+        page.next().text(0, "To pay with tax");
+        page.formula(3, payable + "+" + tax, spending.payable().plus(spending.taxTotal()), Look.MONEY);
+        return rules.inBudgets() ? page.here(3) : payable;
+    }
+
+    private void budget(Money budget, Money limited, String payable) {
         page.next().text(0, "Budget for goods and delivery").number(3, budget.amount().doubleValue(), Look.MONEY_INPUT);
         String cell = page.here(3);
-        Money left = budget.minus(spending.payable());
+        Money left = budget.minus(limited);
         page.next().text(0, "Left of the budget");
         page.formula(3, cell + "-" + payable, left, Look.MONEY);
         page.formula(4, "IF(ROUND(" + page.here(3) + ",2)<0,\"over budget\",\"within budget\")",

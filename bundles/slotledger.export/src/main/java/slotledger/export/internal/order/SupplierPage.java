@@ -19,7 +19,10 @@ import slotledger.model.module.Generation;
 import slotledger.model.module.ModuleKind;
 import slotledger.model.plan.Purchase;
 import slotledger.model.trade.Offer;
+import slotledger.model.trade.PriceRule;
+import slotledger.model.trade.PriceStep;
 import slotledger.model.trade.Supplier;
+import slotledger.model.trade.Tax;
 import slotledger.model.unit.Money;
 
 /** What is ordered of one supplier. Quantities and prices can be changed; all totals follow. */
@@ -35,6 +38,7 @@ final class SupplierPage {
     private static final int PER_PACK = 6;
     private static final int TOTAL = 7;
     private static final int PER_MODULE = 8;
+    private static final int TAX = 14;
 
     /** Common practice of the trade, no source. */
     private static final String USED_STOCK = "FPM and EDO modules are no longer sold new: this is used stock, and lots "
@@ -43,17 +47,23 @@ final class SupplierPage {
     private final Supplier supplier;
     private final List<Purchase> purchases;
     private final Money delivery;
+    private final Optional<Money> tax;
+    private final Tax rules;
     private final Page page;
     private final Map<Purchase, Line> lines = new HashMap<>();
     private String goodsCell;
     private String deliveryCell;
     private String totalCell;
+    private String taxCell;
 
-    SupplierPage(Book book, Supplier supplier, List<Purchase> purchases, Money delivery) {
+    SupplierPage(Book book, Supplier supplier, List<Purchase> purchases, Money delivery,
+            Optional<Money> tax, Tax rules) {
+        this.tax = tax;
+        this.rules = rules;
         this.supplier = supplier;
         this.purchases = purchases;
         this.delivery = delivery;
-        this.page = book.page("Order " + supplier.name(), 6, 13, 36, 10, 9, 9, 14, 16, 13, 9, 10, 12, 12, 26);
+        this.page = book.page("Order " + supplier.name(), 6, 13, 36, 10, 9, 9, 14, 16, 13, 9, 10, 12, 12, 26, 8);
         fill();
     }
 
@@ -89,6 +99,15 @@ final class SupplierPage {
         return page.outside(totalCell);
     }
 
+    /** What tax is on the order; empty where nothing is known of tax. */
+    Optional<Money> tax() {
+        return tax;
+    }
+
+    String taxCell() {
+        return page.outside(taxCell);
+    }
+
     private void fill() {
         page.title("Order to " + supplier.name());
         page.note(terms());
@@ -100,7 +119,7 @@ final class SupplierPage {
         page.gap();
         page.header("Line", "Part number", "Module", "Modules a pack", "Packs", "Modules", "Price a pack",
                 "Line total", "Price a module", "Packs in stock", "Delivery, days", "Price of", "Valid until",
-                "Price steps");
+                "Price steps", tax.isPresent() ? "Tax, %" : "");
         int first = page.rowNumber() + 1;
         for (Purchase purchase : purchases) {
             write(purchase);
@@ -149,10 +168,9 @@ final class SupplierPage {
                 .number(PACKS, purchase.packs(), Look.COUNT_INPUT);
         page.formula(MODULES, page.here(PACK_SIZE) + "*" + page.here(PACKS),
                 BigDecimal.valueOf(purchase.modules()), Look.COUNT);
-        page.number(PER_PACK, offer.perPack(purchase.packs()).amount().doubleValue(), Look.MONEY_INPUT);
-        page.formula(TOTAL, page.here(PACKS) + "*" + page.here(PER_PACK), purchase.total(), Look.MONEY);
-        BigDecimal perModule = offer.perPack(purchase.packs()).amount()
-                .divide(BigDecimal.valueOf(offer.packSize()), MathContext.DECIMAL64);
+        price(purchase);
+        BigDecimal perModule = purchase.total().amount()
+                .divide(BigDecimal.valueOf(purchase.modules()), MathContext.DECIMAL64);
         page.formula(PER_MODULE, page.here(PER_PACK) + "/" + page.here(PACK_SIZE), perModule, Look.MONEY);
         if (offer.stock().isPresent()) {
             page.count(9, offer.stock().getAsInt());
@@ -165,8 +183,38 @@ final class SupplierPage {
             page.text(10, "not known");
         }
         page.date(11, offer.priceDate()).date(12, offer.validUntil()).text(13, steps(offer));
+        if (tax.isPresent()) {
+            page.number(TAX, rules.on(offer).value().doubleValue(), Look.COUNT);
+        }
         lines.put(purchase, new Line(page.outside(page.here(MODULES)), page.outside(page.here(PER_MODULE)),
                 page.outside(page.here(TOTAL))));
+    }
+
+    private void price(Purchase purchase) {
+        Offer offer = purchase.offer();
+        if (offer.rule() == PriceRule.ALL_PACKS || offer.steps().size() == 1) {
+            page.number(PER_PACK, offer.perPack(purchase.packs()).amount().doubleValue(), Look.MONEY_INPUT);
+            page.formula(TOTAL, page.here(PACKS) + "*" + page.here(PER_PACK), purchase.total(), Look.MONEY);
+            return;
+        }
+        BigDecimal average = purchase.total().amount()
+                .divide(BigDecimal.valueOf(purchase.packs()), MathContext.DECIMAL64);
+        page.formula(PER_PACK, "IF(%1$s=0,0,%2$s/%1$s)".formatted(page.here(PACKS), page.here(TOTAL)), average,
+                Look.MONEY);
+        page.formula(TOTAL, furtherPacks(offer, page.here(PACKS)), purchase.total(), Look.MONEY);
+    }
+
+    /** All packs at the first price, and from each further quantity on the difference to the price before. */
+    private static String furtherPacks(Offer offer, String packs) {
+        StringBuilder formula = new StringBuilder("ROUND(");
+        BigDecimal before = BigDecimal.ZERO;
+        for (PriceStep step : offer.steps()) {
+            BigDecimal more = step.perPack().amount().subtract(before);
+            formula.append(before.signum() == 0 && step.fromPacks() == 1 ? "" : "+")
+                    .append("(%s)*MAX(0,%s-%d)".formatted(more.toPlainString(), packs, step.fromPacks() - 1));
+            before = step.perPack().amount();
+        }
+        return formula.append(",%d)".formatted(offer.currency().getDefaultFractionDigits())).toString();
     }
 
     private void totals(int first, int last) {
@@ -178,7 +226,7 @@ final class SupplierPage {
         page.formula(TOTAL, "SUM(" + Page.range(first, last, TOTAL) + ")", goods(), Look.MONEY_STRONG);
         goodsCell = page.here(TOTAL);
 
-        int terms = page.rowNumber() + 5;
+        int terms = page.rowNumber() + 5 + (tax.isPresent() ? 2 : 0);
         String charge = Page.at(terms, TOTAL);
         String freeFrom = Page.at(terms + 1, TOTAL);
         String minimum = Page.at(terms + 2, TOTAL);
@@ -191,6 +239,7 @@ final class SupplierPage {
         page.next().text(TOTAL - 1, "Total", Look.STRONG);
         page.formula(TOTAL, goodsCell + "+" + deliveryCell, goods().plus(delivery), Look.MONEY_STRONG);
         totalCell = page.here(TOTAL);
+        tax.ifPresent(amount -> tax(amount, first, last));
 
         page.gap();
         page.section("Terms of the supplier");
@@ -210,6 +259,18 @@ final class SupplierPage {
         }
     }
 
+    /** Tax of goods and delivery together, rounded once. */
+    private void tax(Money amount, int first, int last) {
+        page.next().text(LABEL, TOTAL - 1, "Tax, rounded once for the order");
+        page.formula(TOTAL, "ROUND((SUMPRODUCT(%s,%s)+%s*%s)/100,%d)".formatted(
+                Page.range(first, last, TOTAL), Page.range(first, last, TAX), deliveryCell,
+                rules.onDelivery().value().toPlainString(), amount.currency().getDefaultFractionDigits()),
+                amount, Look.MONEY);
+        taxCell = page.here(TOTAL);
+        page.next().text(TOTAL - 1, "With tax", Look.STRONG);
+        page.formula(TOTAL, totalCell + "+" + taxCell, goods().plus(delivery).plus(amount), Look.MONEY_STRONG);
+    }
+
     private void term(String name, Optional<Money> value, String otherwise) {
         page.next().text(LABEL, TOTAL - 1, name);
         if (value.isPresent()) {
@@ -221,10 +282,13 @@ final class SupplierPage {
 
     private static String steps(Offer offer) {
         if (offer.steps().size() == 1) {
-            return "one price for any quantity";
+            return "one price for any quantity"
+                    + offer.steps().get(0).quoted().map(quoted -> " (" + quoted + ")").orElse("");
         }
         return offer.steps().stream()
-                .map(step -> "from " + Texts.count(step.fromPacks(), "pack", "packs") + ": " + step.perPack())
-                .collect(Collectors.joining("\n"));
+                .map(step -> "from " + Texts.count(step.fromPacks(), "pack", "packs") + ": " + step.perPack()
+                        + step.quoted().map(quoted -> " (" + quoted + ")").orElse(""))
+                .collect(Collectors.joining("\n",
+                        offer.rule() == PriceRule.FURTHER_PACKS ? "each for the packs from there on\n" : "", ""));
     }
 }

@@ -1,15 +1,19 @@
 package slotledger.intake.internal.offer;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Consumer;
 import slotledger.intake.internal.table.Column;
 import slotledger.intake.internal.table.Field;
+import slotledger.intake.internal.table.Table;
 import slotledger.intake.internal.table.TableRow;
 import slotledger.intake.internal.value.Doubt;
 import slotledger.model.finding.Finding;
@@ -25,6 +29,7 @@ final class MarketBuilder {
 
     private final Consumer<Finding> findings;
     private final Map<String, List<OfferLine>> lines = new LinkedHashMap<>();
+    private final Set<Table> assumed = Collections.newSetFromMap(new IdentityHashMap<>());
     private final Map<String, Map<Field, Money>> terms = new LinkedHashMap<>();
 
     MarketBuilder(Consumer<Finding> findings) {
@@ -107,7 +112,19 @@ final class MarketBuilder {
             steps.add(new PriceStep(price.getKey(), price.getValue()));
         }
         return Optional.of(new Offer(id, first.supplier(), first.part(), first.maker(), first.piece(),
-                first.packSize(), steps, PriceRule.ALL_PACKS, first.stock(), first.leadDays(), first.priceDate(),
-                first.validUntil(), Optional.empty(), first.row().place()));
+                first.packSize(), steps, rule(first, steps), first.stock(), first.leadDays(), first.priceDate(),
+                first.validUntil(), first.tax(), first.row().place()));
+    }
+
+    /** Where several prices stand and nobody says what they hold for, they hold for all packs; said once a table. */
+    private PriceRule rule(OfferLine first, List<PriceStep> steps) {
+        if (steps.size() > 1 && first.rule().isEmpty() && assumed.add(first.row().table())) {
+            findings.accept(Doubt.note("price-rule-assumed",
+                    "Prices from a quantity on were taken to hold for all packs ordered.",
+                    "a column \"price rule\" with \"all packs\" or \"further packs\"",
+                    "Ask the supplier; write \"further packs\" where each price holds only for the packs from its"
+                            + " quantity on.").at(first.row().place(), first.row().shown()));
+        }
+        return first.rule().orElse(PriceRule.ALL_PACKS);
     }
 }

@@ -33,11 +33,13 @@ final class OfferRows {
     private final KindReader kinds;
     private final MoneyReader money;
     private final Consumer<Finding> findings;
+    private final PriceExtras extras;
 
     OfferRows(KindReader kinds, MoneyReader money, Consumer<Finding> findings) {
         this.kinds = kinds;
         this.money = money;
         this.findings = findings;
+        this.extras = new PriceExtras(findings);
     }
 
     /** The supplier of a row: its own column, the one named above the table, or the sheet. */
@@ -85,7 +87,7 @@ final class OfferRows {
             return Optional.empty();
         }
         return Optional.of(new OfferLine(row, Texts.tidy(supplier), row.text(Field.PART), maker(row),
-                kind.get().piece(), pack.getAsInt(), prices, stock(row), leadDays(row), date(row, Field.PRICE_DATE),
+                kind.get().piece(), pack.getAsInt(), prices, extras.rule(row), extras.tax(row), stock(row), leadDays(row), date(row, Field.PRICE_DATE),
                         date(row, Field.VALID_UNTIL)));
     }
 

@@ -25,8 +25,11 @@ import slotledger.intake.internal.value.NumberText;
 import slotledger.intake.internal.value.Texts;
 import slotledger.intake.internal.value.Words;
 import slotledger.model.source.Place;
+import slotledger.model.trade.Buying;
 import slotledger.model.trade.Policy;
 import slotledger.model.trade.Target;
+import slotledger.model.trade.Tax;
+import slotledger.model.trade.Wave;
 import slotledger.model.unit.Capacity;
 import slotledger.model.unit.Money;
 import slotledger.model.unit.Rate;
@@ -70,7 +73,21 @@ final class PolicyBuilder {
                 setting(PolicyKey.SPARES_PERCENT).map(this::percent).orElse(0),
                 decision(PolicyKey.SPARES_AT_LEAST_ONE, false), decision(PolicyKey.REUSE_PULLED, true),
                 decision(PolicyKey.HARVEST, false),
-                new Policy.LeaveAlone(texts(PolicyKey.TAGS), texts(PolicyKey.ROOMS), texts(PolicyKey.ROLES)));
+                new Policy.LeaveAlone(texts(PolicyKey.TAGS), texts(PolicyKey.ROOMS), texts(PolicyKey.ROLES)),
+                buying(), waves());
+    }
+
+    private Buying buying() {
+        BuyingBuilder builder = new BuyingBuilder(draft, currency);
+        return new Buying(setting(PolicyKey.NEEDED_BY).flatMap(builder::date),
+                builder.rates(setting(PolicyKey.RATES_OF).flatMap(builder::date)),
+                new Tax(setting(PolicyKey.TAX_PERCENT).flatMap(builder::tax),
+                        decision(PolicyKey.BUDGET_INCLUDES_TAX, false)),
+                setting(PolicyKey.PRICES_AFTER_VALIDITY).map(builder::keeps).orElse(false));
+    }
+
+    private List<Wave> waves() {
+        return new BuyingBuilder(draft, currency).waves(this::money, setting(PolicyKey.NEEDED_BY));
     }
 
     private Optional<Entry> setting(PolicyKey key) {

@@ -19,9 +19,14 @@ final class PolicyDraft {
     /** One target. */
     record TargetDraft(Map<PolicyKey, Entry> entries, Place place) {}
 
+    /** One wave, with what single cost centres may spend in it. */
+    record WaveDraft(Map<PolicyKey, Entry> entries, Map<String, Entry> costCentres, Place place) {}
+
     final Map<PolicyKey, Entry> settings = new EnumMap<>(PolicyKey.class);
     final List<TargetDraft> targets = new ArrayList<>();
     final Map<String, Entry> costCentres = new LinkedHashMap<>();
+    final Map<String, Entry> rates = new LinkedHashMap<>();
+    final List<WaveDraft> waves = new ArrayList<>();
     final Map<PolicyKey, List<Entry>> leaveAlone = new EnumMap<>(PolicyKey.class);
 
     private final Consumer<Finding> findings;
@@ -41,6 +46,13 @@ final class PolicyDraft {
         Entry before = costCentres.putIfAbsent(name, entry);
         if (before != null) {
             twice("the budget of " + name, before, entry);
+        }
+    }
+
+    void rate(String currency, Entry entry) {
+        Entry before = rates.putIfAbsent(currency, entry);
+        if (before != null) {
+            twice("the rate of " + currency, before, entry);
         }
     }
 

@@ -16,6 +16,11 @@ enum PolicyKey {
     SPARES_AT_LEAST_ONE(Section.SETTINGS, "spares at least one", "at least one spare"),
     REUSE_PULLED(Section.SETTINGS, "reuse pulled", "reuse pulled modules"),
     HARVEST(Section.SETTINGS, "harvest"),
+    NEEDED_BY(Section.SETTINGS, "needed by", "arrival by"),
+    TAX_PERCENT(Section.SETTINGS, "tax percent", "tax in percent", "tax", "VAT percent", "VAT"),
+    BUDGET_INCLUDES_TAX(Section.SETTINGS, "budget includes tax", "budgets include tax"),
+    PRICES_AFTER_VALIDITY(Section.SETTINGS, "prices after validity"),
+    RATES_OF(Section.SETTINGS, "exchange rates of", "rates of"),
 
     ROLE(Section.TARGETS, "role"),
     MEMORY(Section.TARGETS, "memory", "capacity", "ram", "target memory"),
@@ -23,6 +28,11 @@ enum PolicyKey {
     ECC(Section.TARGETS, "ecc"),
     RATE(Section.TARGETS, "rate", "speed", "least rate"),
     WEIGHT(Section.TARGETS, "weight", "priority"),
+
+    WAVE_NAME(Section.WAVES, "name", "wave"),
+    WAVE_DATE(Section.WAVES, "date", "day"),
+    WAVE_BUDGET(Section.WAVES, "budget"),
+    WAVE_NEEDED_BY(Section.WAVES, "needed by", "arrival by"),
 
     TAGS(Section.LEAVE_ALONE, "tags", "tag", "asset tags", "asset tag", "machines", "machine"),
     ROOMS(Section.LEAVE_ALONE, "rooms", "room"),
@@ -35,6 +45,8 @@ enum PolicyKey {
         COST_CENTRES("cost centre budgets", "cost center budgets", "cost centres", "cost centers",
                 "cost centre budget"),
         LEAVE_ALONE("leave alone"),
+        RATES("exchange rates", "exchange rate"),
+        WAVES("waves"),
         LABOUR("labour", "labor"),
         SPARES("spares");
 

@@ -2,13 +2,18 @@ package slotledger.intake.internal.policy;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.BiConsumer;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import slotledger.intake.internal.policy.PolicyDraft.Entry;
 import slotledger.intake.internal.policy.PolicyDraft.TargetDraft;
+import slotledger.intake.internal.policy.PolicyDraft.WaveDraft;
 import slotledger.intake.internal.policy.PolicyKey.Section;
 import slotledger.intake.internal.sheet.Cell;
 import slotledger.intake.internal.sheet.CellRange;
@@ -25,6 +30,8 @@ import slotledger.model.source.Place;
 final class PolicySheets implements SheetVisitor {
 
     private static final int MOST_ROWS = 10_000;
+    /** cost centre 4711: a column of waves. */
+    private static final Pattern CENTRE = Pattern.compile("(?i)cost cent(?:re|er)\\s+(.+)");
 
     private final String file;
     private final PolicyDraft draft;
@@ -32,6 +39,7 @@ final class PolicySheets implements SheetVisitor {
     private Optional<Section> section = Optional.empty();
     private boolean sectionSeen;
     private Map<Integer, PolicyKey> columns = new TreeMap<>();
+    private Map<Integer, String> centreColumns = new TreeMap<>();
     private final List<Runnable> unknown = new ArrayList<>();
     private int rows;
 
@@ -68,8 +76,9 @@ final class PolicySheets implements SheetVisitor {
         } else {
             switch (section.orElse(Section.SETTINGS)) {
                 case SETTINGS, LABOUR, SPARES -> setting(first, filled, place);
-                case TARGETS -> target(filled, place);
-                case COST_CENTRES -> costCentre(first, filled, place);
+                case TARGETS, WAVES -> row(filled, place);
+                case COST_CENTRES -> amount(first, filled, place, draft::costCentre);
+                case RATES -> amount(first, filled, place, draft::rate);
                 case LEAVE_ALONE -> leave(first, filled, place);
             }
         }
@@ -104,30 +113,42 @@ final class PolicySheets implements SheetVisitor {
                 text));
     }
 
-    private void target(List<Cell> filled, Place place) {
+    /** A target or a wave: a row of cells below headings. */
+    private void row(List<Cell> filled, Place place) {
         if (columns.isEmpty()) {
             headings(filled, place);
             return;
         }
-        TargetDraft target = new TargetDraft(new EnumMap<>(PolicyKey.class), place);
+        Map<PolicyKey, Entry> entries = new EnumMap<>(PolicyKey.class);
+        Map<String, Entry> centres = new LinkedHashMap<>();
         for (Cell cell : filled) {
             PolicyKey key = columns.get(cell.column());
             if (key != null) {
-                target.entries().put(key, new Entry(Texts.tidy(cell.text()),
-                        place.atColumn(cell.column(), key.text())));
+                entries.put(key, new Entry(Texts.tidy(cell.text()), place.atColumn(cell.column(), key.text())));
+            } else if (centreColumns.containsKey(cell.column())) {
+                centres.put(centreColumns.get(cell.column()),
+                        new Entry(Texts.tidy(cell.text()), place.atColumn(cell.column(), "")));
             }
         }
-        if (target.entries().size() < 2) {
+        if (entries.size() < 2) {
             note(place, Texts.tidy(filled.get(0).text()));
+        } else if (section.filter(Section.WAVES::equals).isPresent()) {
+            draft.waves.add(new WaveDraft(entries, centres, place));
         } else {
-            draft.targets.add(target);
+            draft.targets.add(new TargetDraft(entries, place));
         }
     }
 
     private void headings(List<Cell> filled, Place place) {
+        Section list = section.orElse(Section.TARGETS);
+        centreColumns = new TreeMap<>();
         Map<Integer, PolicyKey> found = new TreeMap<>();
         for (Cell cell : filled) {
-            PolicyKey.of(Section.TARGETS, cell.text().replaceAll("\\(.*\\)", ""))
+            Matcher centre = CENTRE.matcher(Texts.tidy(cell.text()));
+            if (list == Section.WAVES && centre.matches()) {
+                centreColumns.put(cell.column(), centre.group(1));
+            }
+            PolicyKey.of(list, cell.text().replaceAll("\\(.*\\)", ""))
                     .ifPresent(key -> found.put(cell.column(), key));
         }
         if (found.size() < 2) {
@@ -135,20 +156,20 @@ final class PolicySheets implements SheetVisitor {
             return;
         }
         for (Cell cell : filled) {
-            if (!found.containsKey(cell.column())) {
+            if (!found.containsKey(cell.column()) && !centreColumns.containsKey(cell.column())) {
                 draft.report(Doubt.error("unknown-key", "The heading \"%s\" is not known.".formatted(cell.text()),
-                        "a heading of targets", PolicyKey.advice(Section.TARGETS, cell.text())),
+                        "a heading of " + list.text(), PolicyKey.advice(list, cell.text())),
                         place.atColumn(cell.column(), ""), cell.text());
             }
         }
         columns = found;
     }
 
-    private void costCentre(String first, List<Cell> filled, Place place) {
+    private void amount(String first, List<Cell> filled, Place place, BiConsumer<String, Entry> amounts) {
         if (filled.size() == 1 || filled.get(1).type() == Cell.Type.TEXT && !filled.get(1).text().matches(".*\\d.*")) {
             note(place, first);
         } else {
-            draft.costCentre(first, second(filled, place));
+            amounts.accept(first, second(filled, place));
         }
     }
 

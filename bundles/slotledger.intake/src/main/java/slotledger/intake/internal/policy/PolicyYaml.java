@@ -1,9 +1,11 @@
 package slotledger.intake.internal.policy;
 
 import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.BiConsumer;
 import org.snakeyaml.engine.v2.api.LoadSettings;
 import org.snakeyaml.engine.v2.api.lowlevel.Compose;
 import org.snakeyaml.engine.v2.exceptions.Mark;
@@ -17,6 +19,7 @@ import org.snakeyaml.engine.v2.nodes.SequenceNode;
 import slotledger.intake.IntakeException;
 import slotledger.intake.internal.policy.PolicyDraft.Entry;
 import slotledger.intake.internal.policy.PolicyDraft.TargetDraft;
+import slotledger.intake.internal.policy.PolicyDraft.WaveDraft;
 import slotledger.intake.internal.policy.PolicyKey.Section;
 import slotledger.intake.internal.value.Doubt;
 import slotledger.model.source.Place;
@@ -68,8 +71,10 @@ final class PolicyYaml {
             switch (section.get()) {
                 case SETTINGS -> wrong(value, "its keys belong at the start of a line of their own");
                 case TARGETS -> targets(value);
-                case COST_CENTRES -> costCentres(value);
+                case COST_CENTRES -> amounts(value, "lines such as \"4711: 3000\" below it", draft::costCentre);
                 case LEAVE_ALONE -> leaveAlone(value);
+                case RATES -> amounts(value, "lines such as \"USD: 0.92\" below it", draft::rate);
+                case WAVES -> waves(value);
                 case LABOUR -> group("labour ", value);
                 case SPARES -> group("spares ", value);
             }
@@ -115,17 +120,42 @@ final class PolicyYaml {
         }
     }
 
-    private void costCentres(Node value) {
+    private void amounts(Node value, String shape, BiConsumer<String, Entry> amounts) {
         if (!(value instanceof MappingNode mapping)) {
-            wrong(value, "lines such as \"4711: 3000\" below it");
+            wrong(value, shape);
             return;
         }
         for (NodeTuple tuple : mapping.getValue()) {
             if (tuple.getValueNode() instanceof ScalarNode scalar) {
-                draft.costCentre(key(tuple), entry(scalar));
+                amounts.accept(key(tuple), entry(scalar));
             } else {
-                wrong(tuple.getValueNode(), "an amount of money");
+                wrong(tuple.getValueNode(), "a number");
             }
+        }
+    }
+
+    private void waves(Node value) {
+        if (!(value instanceof SequenceNode list)) {
+            wrong(value, "a list, each wave beginning with \"- name:\"");
+            return;
+        }
+        for (Node item : list.getValue()) {
+            if (!(item instanceof MappingNode mapping)) {
+                wrong(item, "a wave beginning with \"- name:\"");
+                continue;
+            }
+            WaveDraft wave = new WaveDraft(new EnumMap<>(PolicyKey.class), new LinkedHashMap<>(), place(item));
+            for (NodeTuple tuple : mapping.getValue()) {
+                Optional<PolicyKey> key = PolicyKey.of(Section.WAVES, key(tuple));
+                if (key.isPresent() && tuple.getValueNode() instanceof ScalarNode scalar) {
+                    wave.entries().put(key.get(), entry(scalar));
+                } else if (Section.of(key(tuple)).filter(Section.COST_CENTRES::equals).isPresent()) {
+                    amounts(tuple.getValueNode(), "lines such as \"4711: 3000\" below it", wave.costCentres()::put);
+                } else {
+                    unknown(Section.WAVES, key(tuple), tuple.getKeyNode());
+                }
+            }
+            draft.waves.add(wave);
         }
     }
 

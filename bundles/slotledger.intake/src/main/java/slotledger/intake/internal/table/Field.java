@@ -56,6 +56,9 @@ public enum Field {
     PRICE,
     PRICE_FROM,
     FROM_QUANTITY,
+    /** Whether a price by quantity holds for all packs or for further ones. */
+    PRICE_RULE,
+    TAX,
     STOCK,
     LEAD_TIME,
     SHIPPING,

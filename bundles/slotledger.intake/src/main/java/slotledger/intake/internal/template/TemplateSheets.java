@@ -47,6 +47,9 @@ final class TemplateSheets {
             column("Price from 10", "Price of one pack if at least 10 packs are ordered; more such columns may follow.",
                     "20.50"),
             column("Price from 50", "As before.", "19.90"),
+            column("Price rule", "Whether a price from a quantity on holds for all packs ordered (all packs), or only "
+                    + "for the packs from that quantity on (further packs); empty means all packs.", "all packs"),
+            column("Tax percent", "Tax on it where it differs from that of the policy; never part of the price.", ""),
             column("Stock", "Packs that can be had; empty means as many as wanted.", "200"),
             column("Lead time (days)", "Days until delivery.", "3"),
             column("Valid until", "Last day the offer holds, as year-month-day.", "2027-06-30"),
@@ -71,6 +74,14 @@ final class TemplateSheets {
             List.of("spares at least one", "yes"),
             List.of("reuse pulled", "yes"),
             List.of("harvest", "no"),
+            List.of("tax percent", "19"),
+            List.of("budget includes tax", "no"),
+            List.of("needed by", "2027-06-30"),
+            List.of("prices after validity", "leave out"),
+            List.of("exchange rates of", "2026-11-02"),
+            List.of(),
+            List.of("exchange rates"),
+            List.of("USD", "0.92"),
             List.of(),
             List.of("targets"),
             List.of("role", "memory", "dual channel", "ECC", "rate", "weight"),
@@ -96,6 +107,15 @@ final class TemplateSheets {
             List.of("spares at least one", "Whether at least one spare of each kind is bought."),
             List.of("reuse pulled", "Whether modules pulled from machines may be used again."),
             List.of("harvest", "Whether machines above their target may be opened for their modules."),
+            List.of("tax percent", "Tax on goods and delivery, shown apart; prices are without it."),
+            List.of("budget includes tax", "Whether the budgets here are meant with tax."),
+            List.of("needed by", "The last day on which modules may arrive; delete the row if any day will do."),
+            List.of("prices after validity", "What becomes of an offer after its last day: leave out, or keep, to "
+                    + "reckon with its last price."),
+            List.of("exchange rates", "What one unit of another currency is worth in the currency of the policy; the "
+                    + "setting \"exchange rates of\" may say of which day."),
+            List.of("waves", "Several times of work: a row of headings (name, date, budget, needed by, cost centre "
+                    + "4711), and a row a wave. Delete the section to do all at once."),
             List.of("targets",
                     "One row a role, as the inventory writes it; * stands for any other role. Memory is the least "
                     + "usable memory, rate the least rate in MT/s, weight from 1 to 1000; more is more urgent."),

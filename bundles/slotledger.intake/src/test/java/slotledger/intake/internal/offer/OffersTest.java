@@ -45,7 +45,23 @@ class OffersTest {
                 """);
         assertEquals(List.of("Nord/N-1: 1 x 8 GB DDR4-2666 DIMM, 1Rx8, non-ECC, unbuffered; "
                 + "[1+ EUR 19.90, 10+ EUR 18.50, 25+ EUR 17.00] stock 120 days 3 until 2026-12-31"), offers(reading));
-        assertEquals(List.of(), codes(reading));
+        assertEquals(List.of("note price-rule-assumed 2"), codes(reading));
+    }
+
+    @Test
+    void aColumnSaysWhetherPricesHoldForAllPacksOrForFurtherOnesAndWhatTaxIs() throws IntakeException {
+        Reading<Market> reading = read("""
+                Supplier | Part | Module | Price (EUR) | from 10 | Price rule | Tax percent
+                A | P1 | 8GB PC4-2666V-U | 20 | 18 | further packs | 7
+                A | P2 | 8GB PC4-2666V-U | 20 | 18 | all packs | -
+                A | P3 | 8GB PC4-2666V-U | 20 | 18 | perhaps | lots
+                """);
+        assertEquals(List.of("FURTHER_PACKS Optional[7 %]", "ALL_PACKS Optional.empty", "ALL_PACKS Optional.empty"),
+                reading.value().offers().stream().map(offer -> offer.rule() + " " + offer.tax()).toList());
+        // 9 packs at 20.00 and 3 at 18.00; 12 packs at 18.00
+        assertEquals(List.of("EUR 234.00", "EUR 216.00"), reading.value().offers().stream().limit(2)
+                .map(offer -> offer.total(12).toString()).toList());
+        assertEquals(List.of("warning price-rule-not-understood 4", "warning tax-not-understood 4"), codes(reading));
     }
 
     @Test
@@ -71,7 +87,8 @@ class OffersTest {
                 """);
         assertEquals(List.of("A/P1: 1 x 8 GB DDR4-2666 DIMM, non-ECC, unbuffered; [1+ GBP 20.00, 10+ GBP 18.00]"),
                 offers(reading));
-        assertEquals(List.of("error duplicate-offer 4", "error no-price-for-one 5"), codes(reading));
+        assertEquals(List.of("error duplicate-offer 4", "note price-rule-assumed 2", "error no-price-for-one 5"),
+                codes(reading));
     }
 
     @Test

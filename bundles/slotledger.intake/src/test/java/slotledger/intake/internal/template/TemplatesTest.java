@@ -95,8 +95,8 @@ class TemplatesTest {
     void theExampleOfTheOffersIsReadWithoutComplaint() throws IntakeException, IOException {
         Reading<Market> reading = intake.readOffers(List.of(filledIn("offers.xlsx")), Progress.NONE);
         assertEquals(List.of(), above(Severity.WARNING, reading.findings()));
-        assertEquals("[PriceStep[fromPacks=1, perPack=EUR 21.90], PriceStep[fromPacks=10, perPack=EUR 20.50], "
-                + "PriceStep[fromPacks=50, perPack=EUR 19.90]]", reading.value().offers().get(0).steps().toString());
+        assertEquals(List.of("1 EUR 21.90", "10 EUR 20.50", "50 EUR 19.90"), reading.value().offers().get(0).steps()
+                .stream().map(step -> step.fromPacks() + " " + step.perPack()).toList());
         assertEquals(List.of(), reading.columns().get(0).columns().stream().filter(column -> column.field().isEmpty())
                 .toList());
     }

@@ -2,6 +2,7 @@ package slotledger.planner.internal.choice;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -39,6 +40,9 @@ public final class FleetClasses {
         Policy policy = request.policy();
         List<Machine> machines = new ArrayList<>(request.fleet().machines());
         machines.sort(Comparator.comparing(Machine::tag));
+        Map<String, Optional<Target>> targets = new HashMap<>();
+        Map<String, String> centres = new HashMap<>();
+        boolean anyLeftAlone = !policy.leaveAlone().equals(Policy.LeaveAlone.NONE);
         Map<Key, List<Machine>> groups = new LinkedHashMap<>();
         for (Machine machine : machines) {
             Key key = new Key(
@@ -48,9 +52,9 @@ public final class FleetClasses {
                     machine.operatingSystem(),
                     machine.redundancy(),
                     machine.population(),
-                    policy.target(machine.role()).map(FleetClasses::withoutRole),
-                    policy.leaveAlone().covers(machine),
-                    costCentre(policy, machine));
+                    targets.computeIfAbsent(machine.role(), role -> policy.target(role).map(FleetClasses::withoutRole)),
+                    anyLeftAlone && policy.leaveAlone().covers(machine),
+                    centres.computeIfAbsent(machine.costCentre(), name -> costCentre(policy, name)));
             groups.computeIfAbsent(key, unused -> new ArrayList<>()).add(machine);
         }
         return groups.entrySet().stream()
@@ -69,8 +73,8 @@ public final class FleetClasses {
     }
 
     /** The name of the budget that limits the machine; empty where none does. */
-    private static String costCentre(Policy policy, Machine machine) {
-        String wanted = key(machine.costCentre());
+    private static String costCentre(Policy policy, String costCentre) {
+        String wanted = key(costCentre);
         return policy.costCentreBudgets().keySet().stream()
                 .filter(name -> key(name).equals(wanted))
                 .findFirst()

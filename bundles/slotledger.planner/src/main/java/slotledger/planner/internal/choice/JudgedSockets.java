@@ -157,9 +157,7 @@ final class JudgedSockets {
     /** How many rules would rather have it otherwise. */
     int objections(int place) {
         if (objections[place] == NOT_ASKED) {
-            objections[place] = weight(place) == Weight.PASSES ? 0 : (int) rules.judge(setup(place)).reasons().stream()
-                    .filter(reason -> reason.weight() != Weight.PASSES)
-                    .count();
+            objections[place] = weight(place) == Weight.PASSES ? 0 : rules.objections(setup(place));
         }
         return objections[place];
     }

@@ -5,12 +5,11 @@ import java.util.Optional;
 import slotledger.model.task.Progress;
 import slotledger.planner.PlannerException;
 import slotledger.planner.internal.Listed;
-import slotledger.planner.internal.milp.Lexicographic;
 import slotledger.planner.internal.milp.Lexicographic.Goal;
 import slotledger.planner.internal.model.PlanModel;
+import slotledger.planner.internal.why.FreshSearch;
 import slotledger.solver.MilpSolution;
 import slotledger.solver.MilpSolver;
-import slotledger.solver.SolverException;
 
 /** The smallest budget with which at most so many weighted machines stay below target though they could be helped. */
 final class LeastMoney {
@@ -34,12 +33,6 @@ final class LeastMoney {
         PlanModel model = new PlanModel(listed.request(), listed.stock(), listed.options());
         model.programme().atMost("weighted machines below target", model.missed(), most);
         Goal goal = new Goal("looking for the smallest budget", model.againstBudget(), NODES);
-        try {
-            return new Lexicographic(solver)
-                    .minimise(model.programme(), List.of(goal), Optional.empty(), progress)
-                    .map(answer -> answer.steps().get(0));
-        } catch (SolverException e) {
-            throw new PlannerException(e.getMessage(), e);
-        }
+        return FreshSearch.minimise(solver, model.programme(), List.of(goal), progress).map(steps -> steps.get(0));
     }
 }

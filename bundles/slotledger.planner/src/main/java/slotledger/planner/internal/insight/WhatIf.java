@@ -35,6 +35,7 @@ final class WhatIf {
     Optional<Answer> ask(Listed changed, Progress progress) throws PlannerException {
         progress.check();
         Optional<Solved> solved = planning.search(changed, progress);
+        progress.check();
         return solved.map(found -> new Answer(found, figures(changed, found)));
     }
 

@@ -2,9 +2,11 @@ package slotledger.planner.internal.model;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalLong;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 import slotledger.model.module.Piece;
 import slotledger.model.trade.Offer;
 import slotledger.model.trade.Policy;
@@ -32,12 +34,18 @@ public final class PlanModel {
     private static final long HUNDRED = 100;
     private static final long QUALITIES = 16;
 
+    /** Modules of a kind that machines take: those from outside less those they free, and the first by cost centre. */
+    private record Need(Linear all, SortedMap<Integer, Linear> byCentre) {
+    }
+
     private final PlanRequest request;
     private final Policy policy;
     private final Stock stock;
     private final List<Options> options;
     private final IntegerProgramme programme = new IntegerProgramme();
     private final int[][] machines;
+    private final List<OptionalLong> mostNeeded;
+    private final List<Need> needs = new ArrayList<>();
     private final Purchasing purchasing;
     private final CentreShares shares;
     private final List<Limit> limits = new ArrayList<>();
@@ -52,45 +60,67 @@ public final class PlanModel {
             addClass(group);
         }
         List<Offer> offers = stock.offers();
-        List<OptionalLong> needs = offers.stream().map(offer -> mostNeeded(stock.number(offer.piece()))).toList();
+        mostNeeded = mostNeeded();
+        List<OptionalLong> most = offers.stream().map(offer -> mostNeeded.get(stock.number(offer.piece()))).toList();
         purchasing = new Purchasing(
-                programme, offers, request.market().suppliers(), needs, policy.buying().tax());
+                programme, offers, request.market().suppliers(), most, policy.buying().tax());
         shares = new CentreShares(
-                programme, policy.costCentreBudgets(), offers, purchasing, needs, policy.buying().tax());
+                programme, policy.costCentreBudgets(), offers, purchasing, most, policy.buying().tax());
+        stock.pieces().forEach(unused -> needs.add(new Need(new Linear(), new TreeMap<>())));
+        addNeeds();
         for (int kind = 0; kind < stock.pieces().size(); kind++) {
             addKind(kind);
         }
         shares.addBudgets(limits);
-        policy.budget().ifPresent(most -> {
+        policy.budget().ifPresent(money -> {
             limits.add(new Limit(Limit.Of.BUDGET, "", programme.rows().size(), 1));
-            programme.atMost("budget", purchasing.againstBudget(), most.minor());
+            programme.atMost("budget", purchasing.againstBudget(), money.minor());
         });
     }
 
     private void addClass(int group) {
         Options each = options.get(group);
-        machines[group] = new int[each.candidates().size()];
+        int size = each.group().size();
+        int first = programme.variables(each.candidates().size(), 0, size, 0,
+                population -> "machines of class %d with population %d".formatted(group, population));
+        machines[group] = IntStream.range(first, first + each.candidates().size()).toArray();
         Linear all = new Linear();
-        for (int i = 0; i < machines[group].length; i++) {
-            machines[group][i] = programme.variable(
-                    "machines of class %d with population %d".formatted(group, i), 0, each.group().size());
-            all.add(machines[group][i], 1);
+        for (int variable : machines[group]) {
+            all.add(variable, 1);
         }
-        programme.equal("machines of class " + group, all, each.group().size());
+        programme.equal("machines of class " + group, all, size);
     }
 
-    /** Most modules of a kind that all machines together could take; empty where none of them takes the kind at all. */
-    private OptionalLong mostNeeded(int kind) {
-        if (options.stream().noneMatch(each -> each.fitting().contains(kind))) {
-            return OptionalLong.empty();
-        }
-        long most = 0;
+    /** Most modules of each kind that all machines together could take; empty where none takes the kind at all. */
+    private List<OptionalLong> mostNeeded() {
+        boolean[] fits = new boolean[stock.pieces().size()];
+        long[] most = new long[fits.length];
         for (Options each : options) {
-            int used = each.candidates().stream()
-                    .mapToInt(candidate -> candidate.used().getOrDefault(kind, 0)).max().orElse(0);
-            most += (long) used * each.group().size();
+            each.fitting().forEach(kind -> fits[kind] = true);
+            Map<Integer, Integer> mostUsed = new TreeMap<>();
+            each.candidates().forEach(candidate ->
+                    candidate.used().forEach((kind, used) -> mostUsed.merge(kind, used, Math::max)));
+            mostUsed.forEach((kind, used) -> most[kind] += (long) used * each.group().size());
         }
-        return OptionalLong.of(most + policy.spares(Math.toIntExact(most)));
+        return IntStream.range(0, fits.length)
+                .mapToObj(kind -> fits[kind]
+                        ? OptionalLong.of(most[kind] + policy.spares(Math.toIntExact(most[kind])))
+                        : OptionalLong.empty())
+                .toList();
+    }
+
+    /** What machines take and free, of all kinds at once: a fleet has many more populations than kinds. */
+    private void addNeeds() {
+        forEachCandidate((group, candidate, variable) -> {
+            int centre = shares.centre(options.get(group).group().costCentre());
+            candidate.used().forEach((kind, used) -> {
+                needs.get(kind).all().add(variable, used);
+                needs.get(kind).byCentre().computeIfAbsent(centre, unused -> new Linear()).add(variable, used);
+            });
+            if (policy.reusePulled()) {
+                candidate.freed().forEach((kind, freed) -> needs.get(kind).all().add(variable, -freed));
+            }
+        });
     }
 
     private void addKind(int kind) {
@@ -103,28 +133,19 @@ public final class PlanModel {
                 use.add(shares.uses(offer), 1);
             }
         }
-        Linear need = new Linear();
-        SortedMap<Integer, Linear> byCentre = new TreeMap<>();
-        forEachCandidate((group, candidate, variable) -> {
-            int used = candidate.used().getOrDefault(kind, 0);
-            int freed = policy.reusePulled() ? candidate.freed().getOrDefault(kind, 0) : 0;
-            need.add(variable, used - freed);
-            int centre = shares.centre(options.get(group).group().costCentre());
-            byCentre.computeIfAbsent(centre, unused -> new Linear()).add(variable, used);
-        });
         limits.add(new Limit(Limit.Of.PIECES, "" + kind, programme.rows().size(), 1));
         programme.atMost("modules of kind " + kind,
-                new Linear().add(need, 1).add(use, -1), stock.shelf().count(module));
+                new Linear().add(needs.get(kind).all(), 1).add(use, -1), stock.shelf().count(module));
         if (!bought.isEmpty()) {
             addSpares(kind, bought, use);
-            shares.addKind(module, byCentre);
+            shares.addKind(module, needs.get(kind).byCentre());
         }
     }
 
     /** Spares as a whole number of their own: rounding up is what a search must decide early. */
     private void addSpares(int kind, Linear bought, Linear use) {
         Linear over = new Linear().add(bought, 1).add(use, -1);
-        long most = mostNeeded(kind).orElse(0);
+        long most = mostNeeded.get(kind).orElse(0);
         if (policy.sparePercent() > 0) {
             int spares = programme.variable("spares of kind " + kind, 0, most, SPARES);
             programme.atLeast("share of spares of kind " + kind,
@@ -208,7 +229,7 @@ public final class PlanModel {
         forEachCandidate((group, candidate, variable) -> second.add(variable, -candidate.quality()));
         long[] spread = {1};
         second.forEach((variable, factor) -> spread[0] = Math.addExact(spread[0],
-                Math.multiplyExact(Math.abs(factor), programme.variables().get(variable).high())));
+                Math.multiplyExact(Math.abs(factor), programme.high(variable))));
         Linear work = new Linear().add(second, 1);
         forEachCandidate((group, candidate, variable) ->
                 work.add(variable, Math.multiplyExact(spread[0], (long) candidate.touches())));
@@ -217,7 +238,7 @@ public final class PlanModel {
 
     /** Nothing is done; keeps every row. */
     public long[] nothingDone() {
-        long[] values = new long[programme.variables().size()];
+        long[] values = new long[programme.size()];
         for (int group = 0; group < machines.length; group++) {
             values[machines[group][0]] = options.get(group).group().size();
         }

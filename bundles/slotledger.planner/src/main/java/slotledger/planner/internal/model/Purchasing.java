@@ -152,7 +152,7 @@ final class Purchasing {
         int used = programme.choice("order from " + supplier.name(), SUPPLIERS);
         for (Step step : steps) {
             if (offers.get(step.offer()).supplier().equals(supplier.name())) {
-                long high = programme.variables().get(step.variable()).high();
+                long high = programme.high(step.variable());
                 programme.atMost("order from " + supplier.name(),
                         new Linear().add(step.variable(), 1).add(used, -high), 0);
             }

@@ -11,13 +11,11 @@ import slotledger.planner.PlannerException;
 import slotledger.planner.internal.choice.Candidate;
 import slotledger.planner.internal.choice.Options;
 import slotledger.planner.internal.choice.Stock;
-import slotledger.planner.internal.milp.Lexicographic;
 import slotledger.planner.internal.milp.Lexicographic.Goal;
 import slotledger.planner.internal.model.Choice;
 import slotledger.planner.internal.model.Limit;
 import slotledger.planner.internal.model.PlanModel;
 import slotledger.solver.MilpSolver;
-import slotledger.solver.SolverException;
 
 /**
  * The least change of money or stock that would bring one more machine on target, while all others get the populations
@@ -79,14 +77,8 @@ public final class Freeing {
         List<Goal> goals = List.of(
                 new Goal("looking for what binds", eased.all(), NODES),
                 new Goal("looking for the least money", model.againstBudget(), NODES));
-        try {
-            return new Lexicographic(solver)
-                    .minimise(eased.programme(), goals, Optional.empty(), Progress.NONE)
-                    .map(answer -> new Change(
-                            eased.excess(answer.values()), answer.steps().get(1).value()));
-        } catch (SolverException e) {
-            throw new PlannerException(e.getMessage(), e);
-        }
+        return FreshSearch.minimise(solver, eased.programme(), goals, Progress.NONE)
+                .map(steps -> new Change(eased.excess(steps.get(1).values()), steps.get(1).value()));
     }
 
     /**
@@ -96,14 +88,9 @@ public final class Freeing {
     public Optional<Order> order(Options options, Candidate planned, Candidate other) throws PlannerException {
         PlanModel model = new PlanModel(
                 request, stock, new Rest(choice).without(options, planned).beside(options, List.of(other)));
-        try {
-            return new Lexicographic(solver)
-                    .minimise(model.programme(), List.of(new Goal("looking for the least money", model.payable(),
-                            NODES)), Optional.empty(), Progress.NONE)
-                    .map(answer -> new Order(
-                            answer.steps().get(0).value(), model.againstBudget().of(answer.values())));
-        } catch (SolverException e) {
-            throw new PlannerException(e.getMessage(), e);
-        }
+        List<Goal> goals = List.of(new Goal("looking for the least money", model.payable(), NODES));
+        return FreshSearch.minimise(solver, model.programme(), goals, Progress.NONE)
+                .map(steps -> new Order(
+                        steps.get(0).value(), model.againstBudget().of(steps.get(0).values())));
     }
 }

@@ -1,11 +1,14 @@
 package slotledger.planner.internal.work;
 
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import slotledger.model.finding.Finding;
 import slotledger.model.machine.Machine;
+import slotledger.model.machine.Population;
 import slotledger.model.plan.Leftover;
 import slotledger.model.plan.MachinePlan;
 import slotledger.model.plan.Obstacle;
@@ -17,6 +20,7 @@ import slotledger.model.trade.Policy;
 import slotledger.model.unit.Money;
 import slotledger.planner.PlanRequest;
 import slotledger.planner.PlannerException;
+import slotledger.planner.internal.choice.Candidate;
 import slotledger.planner.internal.choice.Options;
 import slotledger.planner.internal.choice.Stock;
 import slotledger.planner.internal.model.PlanModel;
@@ -33,12 +37,22 @@ public final class PlanWriter {
     /**
      * What the solver proved.
      *
-     * @param missed weighted machines below target that could be helped
-     * @param cost   goods, delivery and labour, minor units
-     * @param solver who found it
-     * @param limits what the search left out
+     * @param missed     weighted machines below target that could be helped
+     * @param cost       goods, delivery and labour, minor units
+     * @param missedSafe bound of what is missed that exact arithmetic alone proves
+     * @param costSafe   bound of the cost that exact arithmetic alone proves
+     * @param solver     who found it
+     * @param limits     what the search left out
+     * @param isCut      whether the user stopped the search
      */
-    public record Proof(MilpSolution missed, MilpSolution cost, String solver, List<String> limits) {
+    public record Proof(
+            MilpSolution missed,
+            MilpSolution cost,
+            long missedSafe,
+            long costSafe,
+            String solver,
+            List<String> limits,
+            boolean isCut) {
         public Proof {
             Objects.requireNonNull(missed, "missed");
             Objects.requireNonNull(cost, "cost");
@@ -52,6 +66,7 @@ public final class PlanWriter {
     private final Stock stock;
     private final Expansion expansion;
     private final Purchases purchases;
+    private final Map<Candidate, Population> populations = new IdentityHashMap<>();
 
     public PlanWriter(PlanRequest request, Stock stock, Expansion expansion, Purchases purchases) {
         this.request = request;
@@ -101,7 +116,7 @@ public final class PlanWriter {
         return new MachinePlan(
                 job.machine(),
                 policy.target(job.machine().role()),
-                job.candidate().after(),
+                after(job),
                 outcome(job),
                 expansion.moves().get(job.machine().tag()),
                 job.options().unchanged().runs(),
@@ -109,6 +124,12 @@ public final class PlanWriter {
                 obstacle,
                 labour(job),
                 expansion.numbers().get(job.machine().tag()));
+    }
+
+    /** One object for all machines that get the same: a large fleet has many of them. */
+    private Population after(Job job) {
+        return job.isOpened()
+                ? populations.computeIfAbsent(job.candidate(), Candidate::after) : job.machine().population();
     }
 
     private static Outcome outcome(Job job) {
@@ -131,13 +152,16 @@ public final class PlanWriter {
                 .mapToLong(machine -> machine.target().get().weight())
                 .sum();
         long cost = spending.total().minor();
+        long bound = Math.min(cost, proof.cost().bound());
         return new Optimality(
                 onTarget,
                 onTarget + proof.missed().value() - proof.missed().bound(),
                 spending.total(),
-                new Money(Math.min(cost, proof.cost().bound()), spending.total().currency()),
+                new Money(bound, spending.total().currency()),
+                onTarget + proof.missed().value() - proof.missedSafe(),
+                new Money(Math.min(bound, proof.costSafe()), spending.total().currency()),
                 proof.solver(),
                 proof.limits(),
-                false);
+                proof.isCut());
     }
 }

@@ -1,0 +1,188 @@
+package slotledger.planner.internal.milp;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import slotledger.model.task.Progress;
+import slotledger.solver.IntegerProgramme;
+import slotledger.solver.IntegerProgramme.Row;
+import slotledger.solver.LinearSolver;
+import slotledger.solver.MilpSolution;
+import slotledger.solver.MilpSolver;
+import slotledger.solver.SolverException;
+
+/**
+ * Looks for the smallest value of one goal. The relaxation gives a bound and says which columns can matter; integer
+ * programmes over the columns that cost least more give values; and what can't be in anything better, by exact
+ * arithmetic, is dropped. What is left at last is searched as a whole where it is small enough.
+ */
+final class Search {
+
+    /** Columns beyond the cheapest of each class that a search for values looks at, one try after the other. */
+    private static final int[] NEAR = {300, 3000};
+    private static final int[] NEAR_NODES = {50, 200};
+    /** More variables than these are not searched as a whole. */
+    private static final int MOST_OPEN = 20_000;
+    private static final int EASY = 1000;
+    /** A goal that only breaks ties is not looked for among more variables than these. */
+    private static final int MOST_TIED = 6000;
+    /** Values are good enough for a fleet of many classes where the bound is nearer than this part of them. */
+    private static final long NEARLY_ALL = 10_000;
+    private static final int LEAST_NODES = 20;
+
+    /**
+     * What was found.
+     *
+     * @param values by number of variable
+     * @param value  of the goal
+     * @param bound  no values have a smaller goal
+     * @param safe   the part of the bound that exact arithmetic alone proves
+     */
+    record Found(long[] values, long value, long bound, long safe) {
+    }
+
+    private final MilpSolver solver;
+    private final IntegerProgramme programme;
+    private final List<Row> more;
+    private final Progress progress;
+
+    Search(MilpSolver solver, IntegerProgramme programme, List<Row> more, Progress progress) {
+        this.solver = solver;
+        this.programme = programme;
+        this.more = List.copyOf(more);
+        this.progress = progress;
+    }
+
+    /**
+     * Searches.
+     *
+     * @param box   limits to begin with; narrowed to those that better values keep, and the ones found
+     * @param start values inside the box, where some are known
+     * @return empty where no values were found
+     */
+    Optional<Found> minimise(long[] cost, Box box, int mostNodes, Optional<long[]> start) throws SolverException {
+        Columns columns = new Columns(programme, more);
+        Optional<LinearSolver> linear = solver.linear();
+        if (linear.isEmpty()) {
+            Bound bound = new Bound(columns, cost, box.copy());
+            bound.at(new long[columns.rows]);
+            return whole(cost, box, bound.value(), mostNodes, start);
+        }
+        try (Relaxation relaxation = new Relaxation(columns, cost, box.copy(), linear.get())) {
+            relaxation.solve(start, progress);
+            if (start.isEmpty() && relaxation.isSolved() && !relaxation.isPossible()) {
+                return Optional.empty();
+            }
+            Optional<long[]> best = start;
+            long safe = relaxation.bound().value();
+            for (int i = 0; i < NEAR.length && !progress.isCancelled(); i++) {
+                if (best.isPresent() && isGood(value(cost, best.get()), safe, box)) {
+                    break;
+                }
+                best.ifPresent(values -> box.narrow(relaxation.bound(), value(cost, values)));
+                if (box.open() > NEAR[i]) {
+                    best = near(relaxation, cost, box, i, best);
+                }
+            }
+            if (best.isPresent()) {
+                box.narrow(relaxation.bound(), value(cost, best.get()));
+            }
+            return whole(cost, box, safe, mostNodes, best);
+        }
+    }
+
+    /**
+     * Searches among values that are equally good for the goals before, all of them inside the box; without a bound of
+     * its own, because such a goal only breaks ties.
+     */
+    Optional<Found> among(long[] cost, Box box, int mostNodes, long[] start) throws SolverException {
+        Bound bound = new Bound(new Columns(programme, more), cost, box);
+        bound.at(new long[bound.columns().rows]);
+        long value = value(cost, start);
+        return box.open() > MOST_TIED
+                ? Optional.of(new Found(start, value, bound.value(), bound.value()))
+                : whole(cost, box, bound.value(), mostNodes, Optional.of(start));
+    }
+
+    /** Values over the columns that cost least more than the cheapest of their class. */
+    private Optional<long[]> near(Relaxation relaxation, long[] cost, Box box, int attempt, Optional<long[]> best) {
+        Box near = box.copy();
+        Bound bound = relaxation.bound();
+        Columns columns = bound.columns();
+        long[] over = Arrays.stream(columns.members)
+                .filter(variable -> near.high[variable] > 0)
+                .mapToLong(variable -> over(bound, variable))
+                .sorted()
+                .toArray();
+        int most = Math.min(over.length - 1, columns.groups + NEAR[attempt]);
+        long farthest = over.length == 0 ? 0 : over[most];
+        for (int variable : columns.members) {
+            if (over(bound, variable) > farthest && near.low[variable] == 0 && relaxation.value(variable) == 0) {
+                near.high[variable] = 0;
+            }
+        }
+        settle(columns, near);
+        Residual residual = new Residual(programme, more, cost, near);
+        Optional<long[]> found = residual.minimise(solver, NEAR_NODES[attempt], best, progress)
+                .map(MilpSolution::values);
+        return found.filter(values -> best.isEmpty() || value(cost, values) < value(cost, best.get())).or(() -> best);
+    }
+
+    private static long over(Bound bound, int variable) {
+        return bound.reduced(variable) - bound.reduced(bound.best(bound.columns().group[variable]));
+    }
+
+    /** A class with one population left gets it. */
+    private static void settle(Columns columns, Box box) {
+        for (int group = 0; group < columns.groups; group++) {
+            int last = -1;
+            int open = 0;
+            long left = columns.total[group];
+            for (int i = columns.firstMember[group]; i < columns.firstMember[group + 1]; i++) {
+                int variable = columns.members[i];
+                if (box.low[variable] < box.high[variable]) {
+                    open++;
+                    last = variable;
+                } else {
+                    left -= box.low[variable];
+                }
+            }
+            if (open == 1) {
+                box.low[last] = Math.max(box.low[last], left);
+                box.high[last] = Math.min(box.high[last], left);
+            }
+        }
+    }
+
+    /** Searches all that is left where that is small enough. */
+    private Optional<Found> whole(long[] cost, Box box, long safe, int mostNodes, Optional<long[]> best)
+            throws SolverException {
+        settle(new Columns(programme, more), box);
+        int open = box.open();
+        boolean isDone = best.isPresent() && isGood(value(cost, best.get()), safe, box);
+        if (isDone || progress.isCancelled() || open > MOST_OPEN) {
+            return best.map(values -> new Found(values, value(cost, values), safe, safe));
+        }
+        int nodes = (int) Math.max(LEAST_NODES, (long) mostNodes * EASY / Math.max(EASY, open));
+        Optional<MilpSolution> found =
+                new Residual(programme, more, cost, box).minimise(solver, nodes, best, progress);
+        return found.map(each -> new Found(
+                        each.values(), each.value(), Math.max(safe, each.bound()), safe))
+                .or(() -> best.map(values -> new Found(values, value(cost, values), safe, safe)));
+    }
+
+    /** Whether the bound is reached, or so near that what is left is not worth searching. */
+    private static boolean isGood(long value, long safe, Box box) {
+        return value == safe || value - safe < value / NEARLY_ALL && box.open() > 2 * MOST_TIED;
+    }
+
+    private static long value(long[] cost, long[] values) {
+        long sum = 0;
+        for (int variable = 0; variable < values.length; variable++) {
+            if (values[variable] != 0) {
+                sum = Math.addExact(sum, Math.multiplyExact(cost[variable], values[variable]));
+            }
+        }
+        return sum;
+    }
+}
