@@ -30,6 +30,7 @@ public final class PlannerRun {
     public static void main(String[] arguments) throws Exception {
         FleetCase of = FleetCase.valueOf(arguments[0]);
         int size = Integer.parseInt(arguments[1]);
+        Fleets.request(of, 10, 1);
         long before = HeapWatch.used();
         PlanRequest request = Fleets.request(of, size, Long.parseLong(arguments[2]));
         if (arguments.length > 3 && arguments[3].equals("apart")) {

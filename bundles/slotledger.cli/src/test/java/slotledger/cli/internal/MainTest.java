@@ -34,8 +34,8 @@ class MainTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"template", "check", "plan", "print", "prove", "explain", "matrix", "boards", "label",
-        "curve", "alternatives", "families", "rules", "exit-codes"})
+    @ValueSource(strings = {"template", "check", "plan", "print", "programme", "prove", "explain", "matrix", "boards",
+        "label", "curve", "alternatives", "families", "rules", "exit-codes"})
     void everyCommandHasHelp(String command) {
         assertEquals(0, run(command, "--help"));
         assertTrue(out().contains("Usage: slotledger " + command), out());
@@ -47,6 +47,20 @@ class MainTest {
         assertEquals(2, run("plan", "school", "--out", "o", "--fast"));
         assertTrue(err().contains("--fast"), err());
         assertEquals(List.of(), desk.calls());
+    }
+
+    @Test
+    void aSolverIsAskedForByName() {
+        assertEquals(0, run("plan", "school", "--out", "o", "--solver", "ojAlgo"));
+        assertTrue(desk.calls().contains("solver ojAlgo"), desk.calls().toString());
+    }
+
+    @Test
+    void theProgrammeOfAPlanIsWrittenGoalByGoal() {
+        assertEquals(0, run("programme", "school", "--form", "mps", "--out", "o"));
+        assertTrue(desk.calls().contains("programmes mps o false"), desk.calls().toString());
+        assertTrue(out().contains("first things: 3, not below 2"), out());
+        assertTrue(out().contains("money: 7, proven"), out());
     }
 
     @Test

@@ -29,8 +29,7 @@ final class AlonePage {
             "The sum is ordered at once, with the spares of the policy, at the price steps it reaches, with delivery;"
                     + " a supplier is left out where that makes the whole order cheaper.",
             "Where stock or the money of a cost centre is used up, a machine is left out; where the budget does not"
-                    + " reach, the last ones of the inventory are. Rooms that are to be kept alike are not kept"
-                    + " alike.");
+                    + " reach, the last ones of the inventory are.");
 
     private final Plan plan;
     private final BoughtAlone alone;
@@ -51,7 +50,7 @@ final class AlonePage {
                 + " and then order the sum. What that would bring and cost stands beside the plan. All prices are"
                 + " without tax.");
         page.gap();
-        page.header("", "This plan", "Machine by machine", "Plan less the other");
+        page.header("", "This plan", "Machine by machine", "Difference");
         machines();
         money();
         page.gap();
@@ -59,6 +58,9 @@ final class AlonePage {
         page.gap();
         page.section("How the second column was reckoned");
         RULES.forEach(page::across);
+        if (!plan.choices().uniform().isEmpty()) {
+            page.across("Rooms whose machines are to be alike are not kept alike.");
+        }
     }
 
     private void machines() {

@@ -87,8 +87,8 @@ final class OfferRows {
             return Optional.empty();
         }
         return Optional.of(new OfferLine(row, Texts.tidy(supplier), row.text(Field.PART), maker(row),
-                kind.get().piece(), pack.getAsInt(), prices, extras.rule(row), extras.tax(row), stock(row), leadDays(row), date(row, Field.PRICE_DATE),
-                        date(row, Field.VALID_UNTIL)));
+                kind.get().piece(), pack.getAsInt(), prices, extras.rule(row), extras.tax(row), stock(row),
+                leadDays(row), date(row, Field.PRICE_DATE), date(row, Field.VALID_UNTIL)));
     }
 
     private static Optional<String> maker(TableRow row) {
