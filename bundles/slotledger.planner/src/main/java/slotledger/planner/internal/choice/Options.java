@@ -3,6 +3,7 @@ package slotledger.planner.internal.choice;
 import java.util.List;
 import java.util.Objects;
 import java.util.function.Predicate;
+import slotledger.model.machine.Machine;
 
 /**
  * What can be done with the machines of a class.
@@ -48,5 +49,13 @@ public record Options(MachineClass group, JudgedBoard board, List<Candidate> can
     /** Whether the machines are below a target and could be brought there. */
     public boolean canBeHelped() {
         return group.target().isPresent() && !isOnTargetNow() && candidates.size() > 1 && !isPinned();
+    }
+
+    /** The same for some machines of the class, or with some of its candidates. */
+    public Options of(List<Machine> machines, List<Candidate> some) {
+        MachineClass part = new MachineClass(
+                group.setup(), group.target(), group.leaveAlone(), group.costCentre(), group.decided(),
+                machines);
+        return new Options(part, board, some, fitting);
     }
 }

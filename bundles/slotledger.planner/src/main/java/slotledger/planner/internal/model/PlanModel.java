@@ -52,6 +52,7 @@ public final class PlanModel {
     private final HumanChoices human;
     private final Tastes tastes;
     private final Optional<Earlier> earlier;
+    private final List<Limit> limits = new ArrayList<>();
 
     public PlanModel(PlanRequest request, Stock stock, List<Options> options) {
         this.request = request;
@@ -74,11 +75,14 @@ public final class PlanModel {
         for (int kind = 0; kind < stock.pieces().size(); kind++) {
             addKind(kind);
         }
-        shares.addBudgets();
+        shares.addBudgets(limits);
         tastes = new Tastes(request.choices(), offers);
         earlier = request.before().map(before -> new Earlier(programme, before, options, machines));
         human = new HumanChoices(programme, request.choices(), options, machines);
-        policy.budget().ifPresent(money -> programme.atMost("budget", purchasing.againstBudget(), money.minor()));
+        policy.budget().ifPresent(money -> {
+            limits.add(new Limit(Limit.Of.BUDGET, "", programme.rows().size(), 1));
+            programme.atMost("budget", purchasing.againstBudget(), money.minor());
+        });
     }
 
     private void addClass(int group) {
@@ -136,6 +140,7 @@ public final class PlanModel {
                 use.add(shares.uses(offer), 1);
             }
         }
+        limits.add(new Limit(Limit.Of.PIECES, "" + kind, programme.rows().size(), 1));
         programme.atMost("modules of kind " + kind,
                 new Linear().add(needs.get(kind).all(), 1).add(use, -1), stock.shelf().count(module));
         if (!bought.isEmpty()) {
@@ -177,6 +182,11 @@ public final class PlanModel {
         return programme;
     }
 
+    /** The rows that more money or more modules would ease. */
+    public List<Limit> limits() {
+        return List.copyOf(limits);
+    }
+
     /** What is wanted, first things first. */
     public List<Goal> goals() {
         List<Goal> goals = new ArrayList<>(List.of(
@@ -193,7 +203,7 @@ public final class PlanModel {
     }
 
     /** Weighted machines that stay below their target though they could be brought there. */
-    private Linear missed() {
+    public Linear missed() {
         Linear missed = new Linear();
         forEachCandidate((group, candidate, variable) -> {
             if (options.get(group).canBeHelped() && !candidate.onTarget()) {
@@ -202,6 +212,16 @@ public final class PlanModel {
         });
         human.addMissed(missed);
         return missed;
+    }
+
+    /** Minor units that a budget counts: goods and delivery, with tax where the policy means it so. */
+    public Linear againstBudget() {
+        return purchasing.againstBudget();
+    }
+
+    /** Minor units for goods and delivery, tax left out. */
+    public Linear payable() {
+        return purchasing.payable();
     }
 
     private Linear cost() {
