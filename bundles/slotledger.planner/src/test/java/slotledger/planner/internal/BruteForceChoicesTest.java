@@ -33,7 +33,7 @@ class BruteForceChoicesTest {
         int uniform = 0;
         int refused = 0;
         int limited = 0;
-        for (int seed = 5001; seed < 5161; seed++) {
+        for (int seed = 5001; seed < 5101; seed++) {
             PlanRequest plain = BruteForceTest.fleet(new Random(seed));
             PlanRequest request = decided(plain, new Random(seed));
             BruteForce.Best best = new BruteForce(request, new PlainRules()).solve();

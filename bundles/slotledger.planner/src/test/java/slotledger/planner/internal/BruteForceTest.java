@@ -43,23 +43,28 @@ class BruteForceTest {
 
     @Test
     void smallFleetsGetTheBestPlanOfAll() throws PlannerException {
-        compare(new PlainRules(), 1, 400);
+        compare(new PlainRules(), 1, fleets(150));
     }
 
     @Test
     void smallFleetsGetTheBestPlanOfAllByTheStandardRules() throws PlannerException {
-        compare(StandardRules.create(), 1001, 200);
+        compare(StandardRules.create(), 1001, fleets(100));
     }
 
     @Test
     void smallFleetsWithFewContinuityModulesGetTheBestPlanOfAll() throws PlannerException {
-        int withFillers = compare(StandardRules.create(), 2001, 150, BruteForceTest::fleetWithFewContinuityModules);
+        int withFillers = compare(StandardRules.create(), 20_001, fleets(100), BruteForceTest::fleetWithFewContinuityModules);
         assertTrue(withFillers > 10, withFillers + " fleets with fillers put in");
     }
 
     @Test
     void smallFleetsWithAllTermsOfTheTradeGetTheBestPlanOfAll() throws PlannerException {
-        compare(new PlainRules(), 3001, 400, BruteForceTest::fleetWithTerms);
+        compare(new PlainRules(), 30_001, fleets(150), BruteForceTest::fleetWithTerms);
+    }
+
+    /** Ten times as many where the system property long.tests is true. */
+    private static int fleets(int few) {
+        return Boolean.getBoolean("long.tests") ? few * 10 : few;
     }
 
     private static void compare(MemoryRules rules, int firstSeed, int fleets) throws PlannerException {
