@@ -37,6 +37,7 @@ import slotledger.intake.IntakeException;
 import slotledger.intake.Reading;
 import slotledger.model.board.Board;
 import slotledger.model.board.BoardId;
+import slotledger.model.delivery.Delivery;
 import slotledger.model.finding.Finding;
 import slotledger.model.machine.Machine;
 import slotledger.model.machine.Population;
@@ -53,6 +54,7 @@ import slotledger.model.verdict.Arithmetic;
 import slotledger.model.verdict.Operation;
 import slotledger.model.verdict.Verdict;
 import slotledger.planner.Advice;
+import slotledger.planner.DeliveryPlanner;
 import slotledger.planner.FleetPlanner;
 import slotledger.planner.PlanAdvisor;
 import slotledger.planner.PlanRequest;
@@ -65,11 +67,15 @@ import slotledger.rules.Setup;
 @Component
 public final class DefaultFleetDesk implements FleetDesk {
 
+    /** The exporter of what is bought, which is bought already when it arrives. */
+    private static final String ORDER = "order-workbook";
+
     private final Intake intake;
     private final Surveyor surveyor;
     private final MemoryRules rules;
     private final FleetPlanner planner;
     private final PlanAdvisor advisor;
+    private final Arrivals arrivals;
     private final PlanFiles files;
     private final List<PlanExporter> exporters;
 
@@ -81,6 +87,7 @@ public final class DefaultFleetDesk implements FleetDesk {
             @Reference MemoryRules rules,
             @Reference FleetPlanner planner,
             @Reference PlanAdvisor advisor,
+            @Reference DeliveryPlanner deliveries,
             @Reference PlanFiles files,
             @Reference(policyOption = ReferencePolicyOption.GREEDY) List<PlanExporter> exporters) {
         this.intake = intake;
@@ -88,6 +95,7 @@ public final class DefaultFleetDesk implements FleetDesk {
         this.rules = rules;
         this.planner = planner;
         this.advisor = advisor;
+        this.arrivals = new Arrivals(intake, deliveries);
         this.files = files;
         this.exporters = exporters.stream()
                 .sorted(Comparator.comparingInt(PlanExporter::rank).thenComparing(PlanExporter::name))
@@ -240,11 +248,30 @@ public final class DefaultFleetDesk implements FleetDesk {
     @Override
     public List<Path> export(Survey survey, Plan plan, Path folder, boolean force, Progress progress)
             throws DeskException {
+        return export(survey, plan, folder, force, exporters, progress);
+    }
+
+    @Override
+    public Delivery arrived(Plan plan, List<Path> receipts, Optional<Path> done, Progress progress)
+            throws DeskException {
+        return arrivals.arrived(plan, receipts, done, progress);
+    }
+
+    @Override
+    public List<Path> exportWork(Survey survey, Delivery delivery, Path folder, boolean force, Progress progress)
+            throws DeskException {
+        List<PlanExporter> work =
+                exporters.stream().filter(exporter -> !exporter.name().equals(ORDER)).toList();
+        return export(survey, delivery.now(), folder, force, work, progress);
+    }
+
+    private List<Path> export(Survey survey, Plan plan, Path folder, boolean force, List<PlanExporter> chosen,
+            Progress progress) throws DeskException {
         PlanBook book = new PlanBook(
                 plan, boards(survey), survey.market().in(plan.policy()), survey.unresolved(), survey.findings());
         try (OutputFolder output = OutputFolder.prepare(folder, force)) {
             List<Path> made = new ArrayList<>();
-            for (PlanExporter exporter : exporters) {
+            for (PlanExporter exporter : chosen) {
                 progress.check();
                 progress.step("Writing " + exporter.name(), -1);
                 made.addAll(exporter.write(book, output.work(), progress));

@@ -22,6 +22,7 @@ import picocli.CommandLine.Spec;
             AlternativesCommand.class,
             PrintCommand.class,
             ProgrammeCommand.class,
+            ArrivedCommand.class,
             ProveCommand.class,
             ExplainCommand.class,
             MatrixCommand.class,

@@ -19,6 +19,7 @@ import slotledger.app.Trial;
 import slotledger.app.WrittenGoal;
 import slotledger.model.board.BoardId;
 import slotledger.model.board.Redundancy;
+import slotledger.model.delivery.Delivery;
 import slotledger.model.family.Families;
 import slotledger.model.finding.Finding;
 import slotledger.model.finding.Severity;
@@ -233,6 +234,20 @@ final class FakeDesk implements FleetDesk {
     @Override
     public Plan reopen(Path planFile, Survey survey) {
         return plan(survey, Progress.NONE);
+    }
+
+    @Override
+    public Delivery arrived(Plan plan, List<Path> receipts, Optional<Path> done, Progress progress) {
+        calls.add("arrived " + receipts + " " + done);
+        Plan known = plan(null, Progress.NONE);
+        return new Delivery(List.of(), List.of(), known, List.of(), findings);
+    }
+
+    @Override
+    public List<Path> exportWork(
+            Survey survey, Delivery delivery, Path folder, boolean force, Progress progress) {
+        calls.add("exportWork " + folder);
+        return List.of(folder.resolve("rounds.pdf"));
     }
 
     @Override

@@ -18,6 +18,7 @@ import slotledger.app.RuleText;
 import slotledger.app.Survey;
 import slotledger.app.Trial;
 import slotledger.app.WrittenGoal;
+import slotledger.model.delivery.Delivery;
 import slotledger.model.machine.Machine;
 import slotledger.model.machine.Population;
 import slotledger.model.machine.SlotContent;
@@ -209,6 +210,17 @@ public final class FakeDesk implements FleetDesk {
 
     @Override
     public Plan reopen(Path planFile, Survey survey) {
+        throw unused();
+    }
+
+    @Override
+    public Delivery arrived(Plan plan, List<Path> receipts, Optional<Path> done, Progress progress) {
+        throw unused();
+    }
+
+    @Override
+    public List<Path> exportWork(
+            Survey survey, Delivery delivery, Path folder, boolean force, Progress progress) {
         throw unused();
     }
 

@@ -21,6 +21,7 @@ import slotledger.planner.internal.why.Freeing;
 import slotledger.planner.internal.work.Expansion;
 import slotledger.planner.internal.work.PlanWriter;
 import slotledger.planner.internal.work.Purchases;
+import slotledger.planner.internal.work.Worth;
 import slotledger.rules.MemoryRules;
 import slotledger.solver.MilpSolution;
 import slotledger.solver.MilpSolver;
@@ -133,7 +134,7 @@ public final class Planning {
         remarks.addAll(PurchaseRemarks.of(request, purchases.lines()));
 
         Plan plan = new PlanWriter(request, listed.stock(), expansion, purchases)
-                .write(leftovers, new PlanWriter.Proof(
+                .write(new Worth(listed.stock().offers()).of(leftovers), new PlanWriter.Proof(
                         solved.missed(), solved.cost(), solved.missedSafe(), solved.costSafe(), solved.solver(),
                         FleetOptions.limits(), solved.isCut()),
                         new Freeing(request, listed.stock(), solved.choice(), solver), remarks);
