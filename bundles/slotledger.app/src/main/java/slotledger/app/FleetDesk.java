@@ -3,10 +3,12 @@ package slotledger.app;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import slotledger.model.delivery.Delivery;
 import slotledger.model.machine.Machine;
 import slotledger.model.machine.Population;
 import slotledger.model.matrix.BoardMatrix;
 import slotledger.model.module.ModuleKind;
+import slotledger.model.plan.BudgetCurve;
 import slotledger.model.plan.Plan;
 import slotledger.model.proof.Proof;
 import slotledger.model.task.Progress;
@@ -60,6 +62,12 @@ public interface FleetDesk {
 
     /** Plans the fleet, and checks every machine of the plan with the rules again. */
     Plan plan(Survey survey, Progress progress) throws DeskException;
+
+    /** Plans as {@link #plan} does, and answers questions about the plan afterwards without listing anything again. */
+    PlanQuestions ask(Survey survey, Progress progress) throws DeskException;
+
+    /** Writes a curve of budgets as a workbook with a chart. */
+    void writeCurve(BudgetCurve curve, String title, Path file, boolean force) throws DeskException;
 
     /**
      * Plans with a solver of one's own choice.
@@ -118,6 +126,18 @@ public interface FleetDesk {
 
     /** Reads back the plan in a file; the survey must know its boards, so that it can be printed again. */
     Plan reopen(Path planFile, Survey survey) throws DeskException;
+
+    /**
+     * Says what can be done with what arrived of a plan's order.
+     *
+     * @param receipts lists of what arrived so far
+     * @param done     a text file with the asset tag of a finished machine on each line; empty where none is
+     */
+    Delivery arrived(Plan plan, List<Path> receipts, Optional<Path> done, Progress progress) throws DeskException;
+
+    /** Writes what a technician needs for the machines that can be done now: all files of a plan but the order. */
+    List<Path> exportWork(Survey survey, Delivery delivery, Path folder, boolean force, Progress progress)
+            throws DeskException;
 
     /**
      * Compares an inventory taken after the work with a plan.

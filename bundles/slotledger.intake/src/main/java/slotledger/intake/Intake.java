@@ -3,6 +3,7 @@ package slotledger.intake;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import slotledger.model.delivery.Receipt;
 import slotledger.model.finding.Finding;
 import slotledger.model.module.ModuleKind;
 import slotledger.model.observed.LabelReading;
@@ -28,6 +29,9 @@ public interface Intake {
     Reading<Market> readOffers(List<Path> files, Progress progress) throws IntakeException;
 
     Reading<Shelf> readShelf(List<Path> files, Progress progress) throws IntakeException;
+
+    /** Reads lists of what arrived of an order, all files as one list. */
+    Reading<List<Receipt>> readReceipts(List<Path> files, Progress progress) throws IntakeException;
 
     Reading<Policy> readPolicy(Path file) throws IntakeException;
 

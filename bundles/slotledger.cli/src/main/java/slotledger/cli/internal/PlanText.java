@@ -37,6 +37,7 @@ final class PlanText {
     void report(Answer.Builder answer, List<Path> files) {
         summary(answer);
         facts(answer);
+        new InsightsText(plan).report(answer);
         answer.items("Files", files.stream().map(Path::toString).toList());
         answer.fact("files", files.stream().map(Path::toString).toList());
     }
@@ -57,6 +58,9 @@ final class PlanText {
                 + plan.policy().budget().map(budget -> ", budget " + budget).orElse(""));
         answer.item("Work", spending.labour() + " labour, " + spending.total() + " in all; "
                 + leftover(Leftover.Origin.PULLED) + " pulled modules left over");
+        answer.item("Left over", count(leftovers(true) + leftovers(false), "module")
+                + ", worth about " + worth() + " at today's prices of new ones"
+                + (leftovers(false) == 0 ? "" : "; " + leftovers(false) + " of unknown worth: nobody offers them"));
         plan.insights().alone().ifPresent(alone -> answer.item("Instead", "machine by machine " + alone.onTarget()
                 + " would be on target, for " + alone.total() + " in all"));
         answer.item("Proof", proof(plan.optimality()));
@@ -89,6 +93,8 @@ final class PlanText {
                 .fact("fillersBought", bought(Filler.class))
                 .fact("goods", amount(spending.goods()))
                 .fact("delivery", amount(spending.deliveryTotal()))
+                .fact("leftoverWorth", amount(worth()))
+                .fact("leftoversOfUnknownWorth", leftovers(false))
                 .fact("labour", amount(spending.labour()))
                 .fact("total", amount(spending.total()))
                 .fact("currency", spending.goods().currency().getCurrencyCode())
@@ -140,6 +146,16 @@ final class PlanText {
 
     private int leftover(Leftover.Origin origin) {
         return plan.leftovers().stream().filter(each -> each.origin() == origin).mapToInt(Leftover::count).sum();
+    }
+
+    private int leftovers(boolean known) {
+        return plan.leftovers().stream().filter(each -> each.worth().isPresent() == known)
+                .mapToInt(Leftover::count).sum();
+    }
+
+    private Money worth() {
+        return plan.leftovers().stream().flatMap(each -> each.worth().stream())
+                .reduce(Money.zero(plan.policy().currency()), Money::plus);
     }
 
     private Map<Obstacle.Kind, Integer> notHelped() {

@@ -11,6 +11,7 @@ import slotledger.app.DeskException;
 import slotledger.app.FleetDesk;
 import slotledger.app.Label;
 import slotledger.app.Mixup;
+import slotledger.app.PlanQuestions;
 import slotledger.app.Project;
 import slotledger.app.RuleText;
 import slotledger.app.Survey;
@@ -18,6 +19,7 @@ import slotledger.app.Trial;
 import slotledger.app.WrittenGoal;
 import slotledger.model.board.BoardId;
 import slotledger.model.board.Redundancy;
+import slotledger.model.delivery.Delivery;
 import slotledger.model.family.Families;
 import slotledger.model.finding.Finding;
 import slotledger.model.finding.Severity;
@@ -34,6 +36,7 @@ import slotledger.model.module.Piece;
 import slotledger.model.observed.LabelPart;
 import slotledger.model.observed.LabelReading;
 import slotledger.model.observed.ModuleFact;
+import slotledger.model.plan.BudgetCurve;
 import slotledger.model.plan.MachinePlan;
 import slotledger.model.plan.Move;
 import slotledger.model.plan.Optimality;
@@ -193,6 +196,17 @@ final class FakeDesk implements FleetDesk {
     }
 
     @Override
+    public PlanQuestions ask(Survey survey, Progress progress) {
+        calls.add("ask " + survey.policy().flatMap(Policy::budget).map(Money::toString).orElse("no budget"));
+        return new FakeQuestions(plan(survey, progress));
+    }
+
+    @Override
+    public void writeCurve(BudgetCurve curve, String title, Path file, boolean force) {
+        calls.add("curve to " + file + " " + force);
+    }
+
+    @Override
     public Plan planWith(String solver, Survey survey, Progress progress) {
         calls.add("solver " + solver);
         return plan(survey, progress);
@@ -220,6 +234,20 @@ final class FakeDesk implements FleetDesk {
     @Override
     public Plan reopen(Path planFile, Survey survey) {
         return plan(survey, Progress.NONE);
+    }
+
+    @Override
+    public Delivery arrived(Plan plan, List<Path> receipts, Optional<Path> done, Progress progress) {
+        calls.add("arrived " + receipts + " " + done);
+        Plan known = plan(null, Progress.NONE);
+        return new Delivery(List.of(), List.of(), known, List.of(), findings);
+    }
+
+    @Override
+    public List<Path> exportWork(
+            Survey survey, Delivery delivery, Path folder, boolean force, Progress progress) {
+        calls.add("exportWork " + folder);
+        return List.of(folder.resolve("rounds.pdf"));
     }
 
     @Override

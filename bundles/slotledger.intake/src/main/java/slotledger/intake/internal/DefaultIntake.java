@@ -18,6 +18,7 @@ import slotledger.intake.internal.fleet.SpreadsheetInventory;
 import slotledger.intake.internal.offer.MarketMerger;
 import slotledger.intake.internal.offer.SpreadsheetOffers;
 import slotledger.intake.internal.policy.PolicyReader;
+import slotledger.intake.internal.receipt.ReceiptReader;
 import slotledger.intake.internal.report.FindingsWorkbook;
 import slotledger.intake.internal.sheet.SheetFile;
 import slotledger.intake.internal.sheet.SheetFiles;
@@ -30,6 +31,7 @@ import slotledger.intake.internal.value.ModuleReading;
 import slotledger.intake.internal.value.ModuleText;
 import slotledger.intake.spi.InventoryReader;
 import slotledger.intake.spi.OfferSource;
+import slotledger.model.delivery.Receipt;
 import slotledger.model.finding.Finding;
 import slotledger.model.module.ModuleKind;
 import slotledger.model.observed.LabelReading;
@@ -107,6 +109,11 @@ public final class DefaultIntake implements Intake {
     @Override
     public Reading<Shelf> readShelf(List<Path> files, Progress progress) throws IntakeException {
         return new ShelfReader(sheets).read(files, progress);
+    }
+
+    @Override
+    public Reading<List<Receipt>> readReceipts(List<Path> files, Progress progress) throws IntakeException {
+        return new ReceiptReader(sheets).read(files, progress);
     }
 
     @Override

@@ -5,8 +5,10 @@ import java.util.stream.Collectors;
 import slotledger.export.PlanBook;
 import slotledger.export.internal.sheet.Look;
 import slotledger.export.internal.sheet.Page;
+import slotledger.export.internal.text.Lists;
 import slotledger.export.internal.text.Words;
 import slotledger.model.finding.Finding;
+import slotledger.model.plan.Leftover;
 import slotledger.model.plan.Outcome;
 import slotledger.model.plan.Plan;
 import slotledger.model.plan.Purchase;
@@ -54,6 +56,14 @@ final class SummaryPage {
         line("On target before the work", Words.onTargetBefore(plan));
         line("On target after the work", Words.onTargetAfter(plan));
         line("Machines to open", plan.work().size());
+        line("Modules and fillers left over (see Leftovers)",
+                plan.leftovers().stream().mapToLong(Leftover::count).sum());
+        page.next().text(0, "   worth, at today's prices of new ones").money(3, Lists.worth(plan));
+        long unknown = plan.leftovers().stream().filter(each -> each.worth().isEmpty())
+                .mapToLong(Leftover::count).sum();
+        if (unknown > 0) {
+            line("   of unknown worth: no offer", unknown);
+        }
         line("Without a plan: a fact is missing (see work.xlsx)", book.unresolved().size());
     }
 

@@ -15,7 +15,7 @@ import slotledger.model.plan.MachinePlan;
 /** Lists that the order and the work need alike. */
 public final class ListPages {
 
-    private static final int[] LEFTOVER_WIDTHS = {76, 11, 20, 18};
+    private static final int[] LEFTOVER_WIDTHS = {76, 11, 20, 18, 24};
     private static final int[] NOT_HELPED_WIDTHS = {10, 13, 13, 14, 14, 14, 20, 11, 48, 26};
     private static final int[] NOT_PLANNED_WIDTHS = {16, 12, 12, 22, 14, 44, 44, 24};
 
@@ -24,11 +24,13 @@ public final class ListPages {
 
     public static void leftovers(Book workbook, PlanBook book) {
         Page page = workbook.page("Leftovers", LEFTOVER_WIDTHS);
-        page.title("Modules left over after the work").gap();
-        page.header("What", "How many", "Where from", "Where to");
+        page.title("Modules left over after the work");
+        page.note(Lists.WORTH).gap();
+        page.header("What", "How many", "Where from", "Where to", "Worth, estimate");
         for (Leftover leftover : book.plan().leftovers()) {
             page.next().text(0, leftover.content().toString()).count(1, leftover.count())
                     .text(2, leftover.origin().text()).text(3, Words.station(leftover.to(), book));
+            leftover.worth().ifPresentOrElse(worth -> page.money(4, worth), () -> page.text(4, Lists.NO_WORTH));
         }
         if (book.plan().leftovers().isEmpty()) {
             page.next().text(0, "Nothing is left over.");

@@ -8,6 +8,7 @@ import slotledger.model.observed.ObservedMachine;
 import slotledger.model.plan.MachinePlan;
 import slotledger.model.plan.Outcome;
 import slotledger.model.plan.Plan;
+import slotledger.model.unit.Money;
 
 /** Which machines and findings go into which list. */
 public final class Lists {
@@ -19,6 +20,10 @@ public final class Lists {
     private static final Comparator<MachinePlan> BY_PLACE =
             Comparator.comparing((MachinePlan plan) -> plan.machine().where())
                     .thenComparing(plan -> plan.machine().tag());
+
+    public static final String WORTH =
+            "Worth: what as many new ones cost at the cheapest current offer. An estimate, not what a buyer would pay.";
+    public static final String NO_WORTH = "unknown: no offer";
 
     private Lists() {
     }
@@ -51,5 +56,11 @@ public final class Lists {
     /** What is the matter, with what was seen. */
     public static String matter(Finding finding) {
         return finding.message() + (finding.seen().isEmpty() ? "" : " Seen: \"" + finding.seen() + "\".");
+    }
+
+    /** What all leftovers are worth whose worth is known. */
+    public static Money worth(Plan plan) {
+        return plan.leftovers().stream().flatMap(leftover -> leftover.worth().stream())
+                .reduce(Money.zero(plan.policy().currency()), Money::plus);
     }
 }

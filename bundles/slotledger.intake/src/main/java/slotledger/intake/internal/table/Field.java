@@ -69,6 +69,9 @@ public enum Field {
     PRICE_DATE,
     COUNT,
     FILLER,
+    // what arrived
+    PACKS,
+    UNUSABLE,
     // policy
     DUAL_CHANNEL,
     WEIGHT,

@@ -1,0 +1,75 @@
+package slotledger.app.internal;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import slotledger.app.DeskException;
+import slotledger.app.DeskException.Trouble;
+import slotledger.intake.Intake;
+import slotledger.intake.IntakeException;
+import slotledger.intake.Reading;
+import slotledger.model.delivery.Delivery;
+import slotledger.model.delivery.Receipt;
+import slotledger.model.finding.Finding;
+import slotledger.model.machine.AssetTag;
+import slotledger.model.plan.Plan;
+import slotledger.model.task.Progress;
+import slotledger.planner.DeliveryPlanner;
+import slotledger.planner.PlannerException;
+
+/** Reads what arrived and what is done, and asks what can be done with it. */
+final class Arrivals {
+
+    private final Intake intake;
+    private final DeliveryPlanner planner;
+
+    Arrivals(Intake intake, DeliveryPlanner planner) {
+        this.intake = intake;
+        this.planner = planner;
+    }
+
+    Delivery arrived(Plan plan, List<Path> receipts, Optional<Path> done, Progress progress) throws DeskException {
+        try {
+            Reading<List<Receipt>> reading = intake.readReceipts(receipts, progress);
+            Set<AssetTag> finished = done.isPresent() ? done(plan, done.get()) : Set.of();
+            Delivery found = planner.arrived(plan, reading.value(), finished, progress);
+            List<Finding> findings = new ArrayList<>(reading.findings());
+            findings.addAll(found.findings());
+            return new Delivery(found.lines(), found.done(), found.now(), found.waiting(), findings);
+        } catch (IntakeException problem) {
+            throw new DeskException(Trouble.INPUT, problem.getMessage(), problem);
+        } catch (PlannerException problem) {
+            throw new DeskException(Trouble.PLAN, problem.getMessage(), problem);
+        }
+    }
+
+    private static Set<AssetTag> done(Plan plan, Path file) throws DeskException {
+        Set<AssetTag> known = plan.work().stream().map(work -> work.machine().tag()).collect(Collectors.toSet());
+        Set<AssetTag> done = new LinkedHashSet<>();
+        try {
+            List<String> lines = Files.readAllLines(file, StandardCharsets.UTF_8);
+            for (int line = 0; line < lines.size(); line++) {
+                String text = lines.get(line).replace("\uFEFF", "").strip();
+                if (text.isEmpty()) {
+                    continue;
+                }
+                if (!known.contains(new AssetTag(text))) {
+                    throw new DeskException(Trouble.INPUT, "%s, line %d: \"%s\" is no machine that the plan opens."
+                            .formatted(file, line + 1, text) + " Write one asset tag a line, as the plan writes it.");
+                }
+                done.add(new AssetTag(text));
+            }
+        } catch (IOException problem) {
+            throw new DeskException(Trouble.INPUT, "The list of finished machines " + file
+                    + " can't be read. Name a text file with one asset tag a line.", problem);
+        }
+        return done;
+    }
+}
