@@ -8,6 +8,7 @@ import slotledger.model.machine.Machine;
 import slotledger.model.machine.Population;
 import slotledger.model.matrix.BoardMatrix;
 import slotledger.model.module.ModuleKind;
+import slotledger.model.plan.BudgetCurve;
 import slotledger.model.plan.Plan;
 import slotledger.model.proof.Proof;
 import slotledger.model.task.Progress;
@@ -61,6 +62,12 @@ public interface FleetDesk {
 
     /** Plans the fleet, and checks every machine of the plan with the rules again. */
     Plan plan(Survey survey, Progress progress) throws DeskException;
+
+    /** Plans as {@link #plan} does, and answers questions about the plan afterwards without listing anything again. */
+    PlanQuestions ask(Survey survey, Progress progress) throws DeskException;
+
+    /** Writes a curve of budgets as a workbook with a chart. */
+    void writeCurve(BudgetCurve curve, String title, Path file, boolean force) throws DeskException;
 
     /**
      * Plans with a solver of one's own choice.

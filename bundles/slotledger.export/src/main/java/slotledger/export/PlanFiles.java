@@ -2,6 +2,7 @@ package slotledger.export;
 
 import java.nio.file.Path;
 import slotledger.model.matrix.BoardMatrix;
+import slotledger.model.plan.BudgetCurve;
 import slotledger.model.plan.Plan;
 import slotledger.model.proof.Proof;
 
@@ -19,4 +20,11 @@ public interface PlanFiles {
 
     /** Writes the workbook that says which module goes into which slot of a board. */
     void writeMatrix(BoardMatrix matrix, Path file) throws ExportException;
+
+    /**
+     * Writes a curve of budgets as a workbook with a chart.
+     *
+     * @param title name of the project
+     */
+    void writeCurve(BudgetCurve curve, String title, Path file) throws ExportException;
 }

@@ -68,4 +68,9 @@ public record PlanRequest(
         Objects.requireNonNull(before, "before");
         Objects.requireNonNull(solver, "solver");
     }
+
+    /** The same with another policy. */
+    public PlanRequest with(Policy other) {
+        return new PlanRequest(title, fleet, market, shelf, other, date, choices, before, solver);
+    }
 }

@@ -19,6 +19,7 @@ import slotledger.app.DeskException;
 import slotledger.app.DeskException.Trouble;
 import slotledger.app.FleetDesk;
 import slotledger.app.Label;
+import slotledger.app.PlanQuestions;
 import slotledger.app.Project;
 import slotledger.app.RuleText;
 import slotledger.app.Survey;
@@ -42,18 +43,20 @@ import slotledger.model.machine.Machine;
 import slotledger.model.machine.Population;
 import slotledger.model.matrix.BoardMatrix;
 import slotledger.model.module.ModuleKind;
+import slotledger.model.plan.BudgetCurve;
 import slotledger.model.plan.MachinePlan;
 import slotledger.model.plan.Plan;
 import slotledger.model.proof.Proof;
 import slotledger.model.task.Progress;
 import slotledger.model.trade.Offer;
-import slotledger.model.trade.Policy;
 import slotledger.model.trade.Wave;
 import slotledger.model.verdict.Arithmetic;
 import slotledger.model.verdict.Operation;
 import slotledger.model.verdict.Verdict;
+import slotledger.planner.Advice;
 import slotledger.planner.DeliveryPlanner;
 import slotledger.planner.FleetPlanner;
+import slotledger.planner.PlanAdvisor;
 import slotledger.planner.PlanRequest;
 import slotledger.planner.PlannerException;
 import slotledger.planner.Targets;
@@ -71,6 +74,7 @@ public final class DefaultFleetDesk implements FleetDesk {
     private final Surveyor surveyor;
     private final MemoryRules rules;
     private final FleetPlanner planner;
+    private final PlanAdvisor advisor;
     private final Arrivals arrivals;
     private final PlanFiles files;
     private final List<PlanExporter> exporters;
@@ -82,6 +86,7 @@ public final class DefaultFleetDesk implements FleetDesk {
             @Reference FleetResolver resolver,
             @Reference MemoryRules rules,
             @Reference FleetPlanner planner,
+            @Reference PlanAdvisor advisor,
             @Reference DeliveryPlanner deliveries,
             @Reference PlanFiles files,
             @Reference(policyOption = ReferencePolicyOption.GREEDY) List<PlanExporter> exporters) {
@@ -89,6 +94,7 @@ public final class DefaultFleetDesk implements FleetDesk {
         this.surveyor = new Surveyor(intake, catalogs, resolver, rules);
         this.rules = rules;
         this.planner = planner;
+        this.advisor = advisor;
         this.arrivals = new Arrivals(intake, deliveries);
         this.files = files;
         this.exporters = exporters.stream()
@@ -159,14 +165,14 @@ public final class DefaultFleetDesk implements FleetDesk {
     public List<WrittenGoal> writeProgrammes(
             Survey survey, String form, Path folder, boolean force, Progress progress) throws DeskException {
         try {
-            return ProgrammeFiles.write(planner, request(survey), form, folder, force, progress);
+            return ProgrammeFiles.write(planner, PlanRequests.of(survey), form, folder, force, progress);
         } catch (PlannerException problem) {
             throw new DeskException(Trouble.PLAN, problem.getMessage(), problem);
         }
     }
 
     private Plan plan(Survey survey, Optional<String> solver, Progress progress) throws DeskException {
-        PlanRequest request = request(survey).with(solver);
+        PlanRequest request = PlanRequests.of(survey).with(solver);
         try {
             Plan plan = planner.plan(request, progress);
             new PlanCheck(rules).check(plan, survey.fleet());
@@ -176,14 +182,26 @@ public final class DefaultFleetDesk implements FleetDesk {
         }
     }
 
-    private static PlanRequest request(Survey survey) throws DeskException {
-        Policy policy = PolicyCheck.usable(survey);
-        if (survey.fleet().machines().isEmpty()) {
-            throw new DeskException(Trouble.PLAN, "There is no machine to plan: the inventories list "
-                    + survey.observed() + ", and none has a known board and modules. The command \"check\" says why.");
+    @Override
+    public PlanQuestions ask(Survey survey, Progress progress) throws DeskException {
+        PlanRequest request = PlanRequests.of(survey);
+        try {
+            Advice advice = advisor.advise(request, progress);
+            new PlanCheck(rules).check(advice.plan(), survey.fleet());
+            return new AdvisedQuestions(advice);
+        } catch (PlannerException problem) {
+            throw new DeskException(Trouble.PLAN, problem.getMessage(), problem);
         }
-        return new PlanRequest(survey.project().title(), survey.fleet(), survey.market(), survey.shelf(), policy,
-                survey.project().date());
+    }
+
+    @Override
+    public void writeCurve(BudgetCurve curve, String title, Path file, boolean force) throws DeskException {
+        mayWrite(file, force);
+        try {
+            files.writeCurve(curve, title, file);
+        } catch (ExportException problem) {
+            throw new DeskException(Trouble.OUTPUT, problem.getMessage(), problem);
+        }
     }
 
     @Override

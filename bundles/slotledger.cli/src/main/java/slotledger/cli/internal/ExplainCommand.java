@@ -5,11 +5,9 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import slotledger.app.DeskException;
-import slotledger.app.DeskException.Trouble;
 import slotledger.app.FleetDesk;
 import slotledger.app.Survey;
 import slotledger.app.Trial;
-import slotledger.model.finding.Finding;
 import slotledger.model.machine.AssetTag;
 import slotledger.model.machine.Machine;
 import slotledger.model.module.ModuleKind;
@@ -49,7 +47,8 @@ final class ExplainCommand extends DeskCommand {
     @Override
     Answer work(Progress progress) throws DeskException {
         Survey survey = desk().survey(project.open(desk()), progress);
-        Machine found = survey.fleet().find(new AssetTag(machine)).orElseThrow(() -> missing(survey));
+        Machine found = survey.fleet().find(new AssetTag(machine))
+                .orElseThrow(() -> MissingMachine.of(survey, machine));
         Answer.Builder answer = new Answer.Builder();
         MachineText text = new MachineText(answer, survey.fleet().boardOf(found), found);
         text.machine();
@@ -70,14 +69,5 @@ final class ExplainCommand extends DeskCommand {
         ToFindOut.lines(answer, trials.stream().map(Trial::verdict).toList(), sums, now.operation().rate());
         boolean works = trials.stream().anyMatch(trial -> !trial.verdict().blocks());
         return answer.end(works ? ExitCode.OK : ExitCode.DIFFERS);
-    }
-
-    private DeskException missing(Survey survey) {
-        String why = survey.findings().stream()
-                .filter(finding -> finding.machine().map(AssetTag::value).orElse("").equals(machine))
-                .map(Finding::toString)
-                .reduce("", (all, each) -> all + System.lineSeparator() + "    " + each);
-        return new DeskException(Trouble.INPUT, "No machine with the asset tag " + machine + " can be judged."
-                + (why.isEmpty() ? " The inventory does not list it; \"check\" shows what it lists." : why));
     }
 }

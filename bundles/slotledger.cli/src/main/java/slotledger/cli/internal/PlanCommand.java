@@ -6,6 +6,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import slotledger.app.DeskException;
+import slotledger.app.DeskException.Trouble;
 import slotledger.app.FleetDesk;
 import slotledger.app.Survey;
 import slotledger.model.plan.Plan;
@@ -21,12 +22,23 @@ import slotledger.model.trade.Wave;
         footerHeading = "%nExamples:%n",
         footer = {
             "  slotledger plan my-school --out my-school-plan",
+            "  slotledger plan my-school --budget 5000 --insights --out plan-for-5000",
             "  slotledger plan my-school --policy next-year.yaml --date 2027-01-15 --out next-year --json"
         })
 final class PlanCommand extends DeskCommand {
 
     @Mixin
     private ProjectOptions project;
+
+    @Mixin
+    private BudgetOption budget;
+
+    @Option(
+            names = "--insights",
+            description = "Also find out what a larger or smaller budget would do, and what doing without each order "
+                    + "line would cost; it stands on sheet \"What binds\" of the order workbook. Takes a search for "
+                    + "each order line and budget.")
+    private boolean insights;
 
     @Option(names = "--out", required = true, paramLabel = "FOLDER", description = "Folder to write; made new.")
     private Path out;
@@ -47,7 +59,7 @@ final class PlanCommand extends DeskCommand {
 
     @Override
     Answer work(Progress progress) throws DeskException {
-        Survey survey = desk().survey(project.open(desk()), progress);
+        Survey survey = budget.in(desk().survey(project.open(desk()), progress));
         List<Wave> waves = survey.policy().map(Policy::waves).orElse(List.of());
         if (!waves.isEmpty()) {
             return new WaveWork(desk(), this::planned).work(survey, waves, out, force, progress);
@@ -61,6 +73,13 @@ final class PlanCommand extends DeskCommand {
     }
 
     private Plan planned(Survey survey, Progress progress) throws DeskException {
+        if (insights && solver != null) {
+            throw new DeskException(Trouble.INPUT, "Say either --insights or --solver: insights are found by the best"
+                    + " solver there is.");
+        }
+        if (insights) {
+            return desk().ask(survey, progress).withInsights(progress);
+        }
         return solver == null ? desk().plan(survey, progress) : desk().planWith(solver, survey, progress);
     }
 }

@@ -37,6 +37,7 @@ final class PlanText {
     void report(Answer.Builder answer, List<Path> files) {
         summary(answer);
         facts(answer);
+        new InsightsText(plan).report(answer);
         answer.items("Files", files.stream().map(Path::toString).toList());
         answer.fact("files", files.stream().map(Path::toString).toList());
     }

@@ -18,6 +18,8 @@ import picocli.CommandLine.Spec;
             TemplateCommand.class,
             CheckCommand.class,
             PlanCommand.class,
+            CurveCommand.class,
+            AlternativesCommand.class,
             PrintCommand.class,
             ProgrammeCommand.class,
             ArrivedCommand.class,

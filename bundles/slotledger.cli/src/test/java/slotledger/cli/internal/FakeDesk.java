@@ -11,6 +11,7 @@ import slotledger.app.DeskException;
 import slotledger.app.FleetDesk;
 import slotledger.app.Label;
 import slotledger.app.Mixup;
+import slotledger.app.PlanQuestions;
 import slotledger.app.Project;
 import slotledger.app.RuleText;
 import slotledger.app.Survey;
@@ -35,6 +36,7 @@ import slotledger.model.module.Piece;
 import slotledger.model.observed.LabelPart;
 import slotledger.model.observed.LabelReading;
 import slotledger.model.observed.ModuleFact;
+import slotledger.model.plan.BudgetCurve;
 import slotledger.model.plan.MachinePlan;
 import slotledger.model.plan.Move;
 import slotledger.model.plan.Optimality;
@@ -191,6 +193,17 @@ final class FakeDesk implements FleetDesk {
         return new Plan("school", DAY, policy, List.of(), List.of(), List.of(),
                 new Spending(NOTHING, Map.of(), NOTHING, Map.of()),
                 new Optimality(0, 0, NOTHING, NOTHING, "none", List.of(), false), List.of());
+    }
+
+    @Override
+    public PlanQuestions ask(Survey survey, Progress progress) {
+        calls.add("ask " + survey.policy().flatMap(Policy::budget).map(Money::toString).orElse("no budget"));
+        return new FakeQuestions(plan(survey, progress));
+    }
+
+    @Override
+    public void writeCurve(BudgetCurve curve, String title, Path file, boolean force) {
+        calls.add("curve to " + file + " " + force);
     }
 
     @Override

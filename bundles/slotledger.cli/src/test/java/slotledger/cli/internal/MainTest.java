@@ -35,7 +35,7 @@ class MainTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"template", "check", "plan", "print", "programme", "prove", "explain", "matrix", "boards",
-        "label", "families", "rules", "exit-codes"})
+        "label", "curve", "alternatives", "families", "rules", "exit-codes"})
     void everyCommandHasHelp(String command) {
         assertEquals(0, run(command, "--help"));
         assertTrue(out().contains("Usage: slotledger " + command), out());
@@ -204,5 +204,30 @@ class MainTest {
 
     private String err() {
         return err.toString(StandardCharsets.UTF_8);
+    }
+
+    @Test
+    void aCurveShowsEachBudgetAsABarAndMarksThatOfThePolicy() throws Exception {
+        assertEquals(0, run("curve", "school", "--out", "c.xlsx", "--date", "2026-11-20"));
+        assertEquals(List.of("open school", "survey 2026-11-20", "ask no budget", "plan", "curve to c.xlsx false"),
+                desk.calls());
+        List<String> lines = out().lines().toList();
+        assertEquals("   Budget, EUR   on target  by weight     cost in all", lines.get(0));
+        assertEquals("         10.00           2          2           10.00  " + "#".repeat(20) + ".".repeat(10)
+                + " <- the budget of the policy", lines.get(2));
+        assertEquals("         20.00           4          4           20.00  " + "#".repeat(40), lines.get(3));
+    }
+
+    @Test
+    void aCurveOfOnePointIsRefused() {
+        assertEquals(ExitCode.INPUT.number(), run("curve", "school", "--points", "1"));
+        assertTrue(err().contains("must be from 2 to 200"), err());
+    }
+
+    @Test
+    void insightsSayWhatMoreAndLessMoneyWouldDo() throws Exception {
+        assertEquals(0, run("plan", "school", "--insights", "--out", "o"));
+        assertTrue(out().contains("More money   EUR 20.00, EUR 20.00 more than to pay now: 1 machines"), out());
+        assertTrue(out().contains("Do without   S/P1: EUR 5.00 more"), out());
     }
 }

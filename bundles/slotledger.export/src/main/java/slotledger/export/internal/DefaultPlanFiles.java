@@ -5,10 +5,12 @@ import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import slotledger.export.ExportException;
 import slotledger.export.PlanFiles;
+import slotledger.export.internal.curve.CurveBook;
 import slotledger.export.internal.json.PlanJson;
 import slotledger.export.internal.matrix.MatrixBook;
 import slotledger.export.internal.proof.ProofBook;
 import slotledger.model.matrix.BoardMatrix;
+import slotledger.model.plan.BudgetCurve;
 import slotledger.model.plan.Plan;
 import slotledger.model.proof.Proof;
 
@@ -38,5 +40,10 @@ public final class DefaultPlanFiles implements PlanFiles {
     @Override
     public void writeMatrix(BoardMatrix matrix, Path file) throws ExportException {
         new MatrixBook(matrix).write(file);
+    }
+
+    @Override
+    public void writeCurve(BudgetCurve curve, String title, Path file) throws ExportException {
+        new CurveBook(curve, title).write(file);
     }
 }

@@ -19,6 +19,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import slotledger.export.ExportException;
+import slotledger.export.internal.fixture.InsightPlan;
 import slotledger.export.internal.fixture.SchoolPlan;
 import slotledger.export.internal.json.PlanJson;
 import slotledger.model.plan.MachinePlan;
@@ -43,6 +44,14 @@ class PlanFilesTest {
         assertEquals(plan, files.readPlan(written(plan)));
         Plan empty = SchoolPlan.emptyBook().plan();
         assertEquals(empty, files.readPlan(written(empty)));
+    }
+
+    @Test
+    void insightsGoRoundAndObeyTheSchema() throws Exception {
+        Plan plan = InsightPlan.of(SchoolPlan.book().plan());
+        Path file = written(plan);
+        assertEquals(plan, files.readPlan(file));
+        assertEquals(Set.of(), problems(Files.readString(file)));
     }
 
     @Test

@@ -12,6 +12,7 @@ import org.osgi.service.component.propertytypes.ServiceRanking;
 import slotledger.app.DeskException;
 import slotledger.app.FleetDesk;
 import slotledger.app.Label;
+import slotledger.app.PlanQuestions;
 import slotledger.app.Project;
 import slotledger.app.RuleText;
 import slotledger.app.Survey;
@@ -24,6 +25,7 @@ import slotledger.model.machine.SlotContent;
 import slotledger.model.matrix.BoardMatrix;
 import slotledger.model.module.Form;
 import slotledger.model.module.ModuleKind;
+import slotledger.model.plan.BudgetCurve;
 import slotledger.model.plan.MachinePlan;
 import slotledger.model.plan.Move;
 import slotledger.model.plan.Optimality;
@@ -108,6 +110,16 @@ public final class FakeDesk implements FleetDesk {
     }
 
     /** PC-1's module changes its slot and gets a partner; each other desktop's module makes room for a new one. */
+    @Override
+    public PlanQuestions ask(Survey survey, Progress progress) {
+        throw new UnsupportedOperationException();
+    }
+
+    @Override
+    public void writeCurve(BudgetCurve curve, String title, Path file, boolean force) {
+        throw new UnsupportedOperationException();
+    }
+
     @Override
     public Survey wave(Survey survey, Wave wave, Optional<Plan> before) {
         return survey;

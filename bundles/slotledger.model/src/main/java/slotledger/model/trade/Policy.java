@@ -109,6 +109,12 @@ public record Policy(
         return used > 0 && atLeastOneSpare ? Math.max(1, share) : share;
     }
 
+    /** The same with another budget in all. */
+    public Policy withBudget(Optional<Money> most) {
+        return new Policy(currency, targets, most, costCentreBudgets, perMachine, perModule, sparePercent,
+                atLeastOneSpare, reusePulled, harvest, leaveAlone, buying, waves);
+    }
+
     /** The target of a role, or that of any role; empty where the role is to be left as it is. */
     public Optional<Target> target(String role) {
         return find(role).or(() -> find(ANY_ROLE));

@@ -1,6 +1,5 @@
 package slotledger.planner.internal;
 
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import org.osgi.service.component.annotations.Activate;
@@ -28,14 +27,7 @@ public final class DefaultFleetPlanner implements FleetPlanner {
             @Reference MemoryRules rules,
             @Reference(service = MilpSolver.class) List<Map.Entry<Map<String, Object>, MilpSolver>> solvers) {
         this.rules = rules;
-        this.solvers = new Solvers(solvers.stream()
-                .sorted(Comparator.comparingInt(solver -> -ranking(solver.getKey())))
-                .map(Map.Entry::getValue)
-                .toList());
-    }
-
-    private static int ranking(Map<String, Object> properties) {
-        return properties.get("service.ranking") instanceof Integer ranking ? ranking : 0;
+        this.solvers = Solvers.byRanking(solvers);
     }
 
     @Override

@@ -1,10 +1,16 @@
 package slotledger.planner.internal;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
+import slotledger.model.machine.AssetTag;
+import slotledger.model.machine.Machine;
 import slotledger.model.task.Progress;
+import slotledger.model.unit.Money;
 import slotledger.planner.PlanRequest;
 import slotledger.planner.PlannerException;
+import slotledger.planner.internal.choice.Candidate;
 import slotledger.planner.internal.choice.FleetClasses;
 import slotledger.planner.internal.choice.FleetOptions;
 import slotledger.planner.internal.choice.JudgedBoard;
@@ -45,5 +51,44 @@ public record Listed(
         FleetOptions fleet = new FleetOptions(rules, request.policy(), stock, classes);
         List<Options> options = fleet.list(progress);
         return new Listed(request, usable, stock, fleet.boards(), options);
+    }
+
+    /** The same with another budget for goods and delivery; empty for no limit. */
+    public Listed withBudget(Optional<Money> budget) {
+        return with(request.with(request.policy().withBudget(budget)), stock, options);
+    }
+
+    /** The same where an offer can't be bought. What the rules allow stays as it is. */
+    public Listed withoutOffer(String offer) {
+        return with(request, stock.withoutOffer(offer), options);
+    }
+
+    /** The same where a machine must end with one of its candidates. */
+    public Listed pinned(AssetTag machine, Candidate candidate) {
+        List<Options> changed = new ArrayList<>();
+        for (Options each : options) {
+            Optional<Machine> found =
+                    each.group().machines().stream().filter(other -> other.tag().equals(machine)).findFirst();
+            if (found.isEmpty()) {
+                changed.add(each);
+                continue;
+            }
+            List<Machine> others = new ArrayList<>(each.group().machines());
+            others.remove(found.get());
+            if (!others.isEmpty()) {
+                changed.add(each.of(others, each.candidates()));
+            }
+            changed.add(each.of(List.of(found.get()), List.of(candidate)));
+        }
+        return with(request, stock, changed);
+    }
+
+    /** The same for other classes. */
+    public Listed with(List<Options> changed) {
+        return with(request, stock, changed);
+    }
+
+    private Listed with(PlanRequest asked, Stock had, List<Options> changed) {
+        return new Listed(asked, usable, had, boards, changed);
     }
 }

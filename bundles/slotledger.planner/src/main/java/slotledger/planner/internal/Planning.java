@@ -8,6 +8,7 @@ import slotledger.model.finding.Finding;
 import slotledger.model.plan.Insights;
 import slotledger.model.plan.Leftover;
 import slotledger.model.plan.Plan;
+import slotledger.model.plan.Spending;
 import slotledger.model.task.Progress;
 import slotledger.planner.GoalText;
 import slotledger.planner.PlanRequest;
@@ -16,17 +17,21 @@ import slotledger.planner.internal.alone.MachineByMachine;
 import slotledger.planner.internal.choice.FleetOptions;
 import slotledger.planner.internal.milp.Lexicographic;
 import slotledger.planner.internal.model.PlanModel;
+import slotledger.planner.internal.why.Freeing;
 import slotledger.planner.internal.work.Expansion;
 import slotledger.planner.internal.work.PlanWriter;
 import slotledger.planner.internal.work.Purchases;
 import slotledger.planner.internal.work.Worth;
 import slotledger.rules.MemoryRules;
+import slotledger.solver.MilpSolution;
 import slotledger.solver.MilpSolver;
 import slotledger.solver.SolverException;
 import slotledger.solver.text.ProgrammeForm;
 
 /** Strings the steps of planning together: classes, populations, programme, single machines, plan, audit. */
 public final class Planning {
+
+    private static final int START_NODES = 1_000;
 
     private final MemoryRules rules;
     private final MilpSolver solver;
@@ -69,21 +74,52 @@ public final class Planning {
         return Listed.of(request, rules, progress);
     }
 
-    /** Second step: what is best. Also answers what would be best with other money or other offers. */
+    /** Second step: what is best. */
     public Solved solve(Listed listed, Progress progress) throws PlannerException {
+        return search(listed, progress)
+                .orElseThrow(() -> new IllegalStateException("The programme must allow to do nothing."));
+    }
+
+    /** What is best with other money, offers or given populations; empty where nothing is allowed. */
+    public Optional<Solved> search(Listed listed, Progress progress) throws PlannerException {
         PlanModel model = new PlanModel(listed.request(), listed.stock(), listed.options());
         try {
+            Optional<long[]> start = start(model, progress);
+            if (start.isEmpty()) {
+                return Optional.empty();
+            }
             Lexicographic.Answer answer = new Lexicographic(solver)
-                    .minimise(model.programme(), model.goals(), model.nothingDone(), progress);
-            return new Solved(model.choice(answer.values()), answer.steps().get(0), answer.steps().get(1),
-                    answer.safe().get(0), answer.safe().get(1), solver.name(), answer.isCut());
+                    .minimise(model.programme(), model.goals(), start.get(), progress);
+            return Optional.of(new Solved(model.choice(answer.values()), answer.steps().get(0), answer.steps().get(1),
+                    answer.safe().get(0), answer.safe().get(1), solver.name(), answer.isCut()));
         } catch (SolverException e) {
             throw new PlannerException(e.getMessage(), e);
         }
     }
 
+    /** Values that keep all rows: nothing is done, or where that is not allowed whatever is. */
+    private Optional<long[]> start(PlanModel model, Progress progress) throws SolverException {
+        long[] nothing = model.nothingDone();
+        return model.programme().broken(nothing).isEmpty() ? Optional.of(nothing)
+                : solver.minimise(model.programme(), model.missed(), START_NODES, Optional.empty(), progress)
+                        .map(MilpSolution::values);
+    }
+
+    /** What carrying out the decisions costs, to the cent. */
+    public Spending spending(Listed listed, Solved solved) {
+        PlanRequest request = listed.request();
+        Expansion expansion = Expansion.of(request, listed.stock(), solved.choice(), listed.boards());
+        Purchases purchases =
+                Purchases.of(listed.stock(), solved.choice(), expansion, request.policy());
+        return new PlanWriter(request, listed.stock(), expansion, purchases).spending();
+    }
+
+    public MilpSolver solver() {
+        return solver;
+    }
+
     /** Last step: single machines and modules, checked. */
-    public Plan write(Listed listed, Solved solved, Progress progress) {
+    public Plan write(Listed listed, Solved solved, Progress progress) throws PlannerException {
         PlanRequest request = listed.request();
         progress.step("naming every module's way", 0);
         Expansion expansion = Expansion.of(request, listed.stock(), solved.choice(), listed.boards());
@@ -100,7 +136,8 @@ public final class Planning {
         Plan plan = new PlanWriter(request, listed.stock(), expansion, purchases)
                 .write(new Worth(listed.stock().offers()).of(leftovers), new PlanWriter.Proof(
                         solved.missed(), solved.cost(), solved.missedSafe(), solved.costSafe(), solved.solver(),
-                        FleetOptions.limits(), solved.isCut()), remarks);
+                        FleetOptions.limits(), solved.isCut()),
+                        new Freeing(request, listed.stock(), solved.choice(), solver), remarks);
         Insights insights = new Insights(
                 Optional.of(MachineByMachine.of(request, listed.stock(), listed.options())));
         progress.step("checking the plan", 0);

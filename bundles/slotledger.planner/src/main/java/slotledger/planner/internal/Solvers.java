@@ -1,8 +1,10 @@
 package slotledger.planner.internal;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import slotledger.planner.PlannerException;
@@ -29,6 +31,18 @@ record Solvers(List<MilpSolver> all) {
 
     Solvers {
         all = List.copyOf(all);
+    }
+
+    /** The solvers of a service's entries, highest ranking first. */
+    static Solvers byRanking(List<Map.Entry<Map<String, Object>, MilpSolver>> entries) {
+        return new Solvers(entries.stream()
+                .sorted(Comparator.comparingInt(solver -> -ranking(solver.getKey())))
+                .map(Map.Entry::getValue)
+                .toList());
+    }
+
+    private static int ranking(Map<String, Object> properties) {
+        return properties.get("service.ranking") instanceof Integer ranking ? ranking : 0;
     }
 
     /** The first that can be used on this machine, of those whose name contains a text where one is given. */

@@ -59,6 +59,7 @@ public final class OrderBook {
                 book.plan(), alone, workbook.page("Machine by machine", ALONE_WIDTHS), suppliers).fill());
         ListPages.leftovers(workbook, book);
         ListPages.notHelped(workbook, book);
+        new WhatBindsPage(book, workbook.page("What binds", WhatBindsPage.WIDTHS)).fill();
         new SummaryPage(book, summary, suppliers).fill();
         step("formulas", 0.7);
     }

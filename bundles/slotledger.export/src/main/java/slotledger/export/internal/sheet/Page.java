@@ -248,6 +248,10 @@ public final class Page {
         return this;
     }
 
+    XSSFSheet sheet() {
+        return sheet;
+    }
+
     void finish() {
         fitHeight();
         headings.forEach(this::alignHeadings);

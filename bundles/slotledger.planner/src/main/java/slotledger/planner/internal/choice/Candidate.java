@@ -1,5 +1,6 @@
 package slotledger.planner.internal.choice;
 
+import java.util.Map;
 import java.util.Objects;
 import slotledger.model.machine.Population;
 import slotledger.model.verdict.Operation;
@@ -73,5 +74,10 @@ public final class Candidate {
 
     public boolean opens() {
         return touches > 0;
+    }
+
+    /** One that stands for the decided populations of many machines: it only uses and frees. */
+    public Candidate asRest(Map<Integer, Integer> allUsed, Map<Integer, Integer> allFreed) {
+        return new Candidate(sockets, place, Amounts.of(allUsed), Amounts.of(allFreed), 0, false, 0);
     }
 }

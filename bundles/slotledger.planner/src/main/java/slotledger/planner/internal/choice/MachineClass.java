@@ -42,4 +42,9 @@ public record MachineClass(
     public long weight() {
         return target.map(Target::weight).orElse(0);
     }
+
+    /** One machine that stands for many whose populations are decided: without a target, not to be opened. */
+    public MachineClass asRest() {
+        return new MachineClass(setup, Optional.empty(), true, costCentre, machines.subList(0, 1));
+    }
 }

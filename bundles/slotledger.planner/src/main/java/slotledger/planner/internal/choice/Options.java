@@ -2,6 +2,7 @@ package slotledger.planner.internal.choice;
 
 import java.util.List;
 import java.util.Objects;
+import slotledger.model.machine.Machine;
 
 /**
  * What can be done with the machines of a class.
@@ -31,5 +32,12 @@ public record Options(MachineClass group, JudgedBoard board, List<Candidate> can
     /** Whether the machines are below a target and could be brought there. */
     public boolean canBeHelped() {
         return group.target().isPresent() && !isOnTargetNow() && candidates.size() > 1;
+    }
+
+    /** The same for some machines of the class, or with some of its candidates. */
+    public Options of(List<Machine> machines, List<Candidate> some) {
+        MachineClass part = new MachineClass(
+                group.setup(), group.target(), group.leaveAlone(), group.costCentre(), machines);
+        return new Options(part, board, some, fitting);
     }
 }

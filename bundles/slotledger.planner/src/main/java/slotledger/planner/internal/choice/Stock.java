@@ -53,4 +53,9 @@ public record Stock(List<Piece> pieces, List<Offer> offers, Shelf shelf, Map<Pie
     public List<Offer> offers(Piece piece) {
         return offers.stream().filter(offer -> offer.piece().equals(piece)).toList();
     }
+
+    /** The same where an offer can't be bought; its piece keeps its number. */
+    public Stock withoutOffer(String id) {
+        return new Stock(pieces, offers.stream().filter(offer -> !offer.id().equals(id)).toList(), shelf, numbers);
+    }
 }

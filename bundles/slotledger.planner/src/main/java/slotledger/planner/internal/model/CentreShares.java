@@ -98,7 +98,7 @@ final class CentreShares {
      * Goods of each cost centre within its budget, exactly: all is counted in parts of a pack, and of the tax where
      * budgets are meant with it. Where further packs have other prices, with the most that a pack costs on average.
      */
-    void addBudgets() {
+    void addBudgets(List<Limit> limits) {
         long sizes = offers.stream().mapToLong(Offer::packSize).reduce(1, CentreShares::commonMultiple);
         long unit = tax.inBudgets() ? TaxRows.unit(Purchasing.percents(offers, tax)) : Percent.PARTS;
         long parts = Math.multiplyExact(sizes, Percent.PARTS / unit);
@@ -113,6 +113,7 @@ final class CentreShares {
                 }
             }
             long most = Math.multiplyExact(budgets.get(centres.get(centre)).minor(), parts);
+            limits.add(new Limit(Limit.Of.CENTRE_BUDGET, centres.get(centre), programme.rows().size(), parts));
             programme.atMost("budget of cost centre " + centres.get(centre), goods, most);
         }
     }

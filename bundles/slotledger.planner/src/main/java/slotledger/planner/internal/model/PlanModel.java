@@ -48,6 +48,7 @@ public final class PlanModel {
     private final List<Need> needs = new ArrayList<>();
     private final Purchasing purchasing;
     private final CentreShares shares;
+    private final List<Limit> limits = new ArrayList<>();
 
     public PlanModel(PlanRequest request, Stock stock, List<Options> options) {
         this.request = request;
@@ -70,8 +71,11 @@ public final class PlanModel {
         for (int kind = 0; kind < stock.pieces().size(); kind++) {
             addKind(kind);
         }
-        shares.addBudgets();
-        policy.budget().ifPresent(money -> programme.atMost("budget", purchasing.againstBudget(), money.minor()));
+        shares.addBudgets(limits);
+        policy.budget().ifPresent(money -> {
+            limits.add(new Limit(Limit.Of.BUDGET, "", programme.rows().size(), 1));
+            programme.atMost("budget", purchasing.againstBudget(), money.minor());
+        });
     }
 
     private void addClass(int group) {
@@ -129,6 +133,7 @@ public final class PlanModel {
                 use.add(shares.uses(offer), 1);
             }
         }
+        limits.add(new Limit(Limit.Of.PIECES, "" + kind, programme.rows().size(), 1));
         programme.atMost("modules of kind " + kind,
                 new Linear().add(needs.get(kind).all(), 1).add(use, -1), stock.shelf().count(module));
         if (!bought.isEmpty()) {
@@ -170,6 +175,11 @@ public final class PlanModel {
         return programme;
     }
 
+    /** The rows that more money or more modules would ease. */
+    public List<Limit> limits() {
+        return List.copyOf(limits);
+    }
+
     /** What is wanted, first things first. */
     public List<Goal> goals() {
         return List.of(
@@ -179,7 +189,7 @@ public final class PlanModel {
     }
 
     /** Weighted machines that stay below their target though they could be brought there. */
-    private Linear missed() {
+    public Linear missed() {
         Linear missed = new Linear();
         forEachCandidate((group, candidate, variable) -> {
             if (options.get(group).canBeHelped() && !candidate.onTarget()) {
@@ -187,6 +197,16 @@ public final class PlanModel {
             }
         });
         return missed;
+    }
+
+    /** Minor units that a budget counts: goods and delivery, with tax where the policy means it so. */
+    public Linear againstBudget() {
+        return purchasing.againstBudget();
+    }
+
+    /** Minor units for goods and delivery, tax left out. */
+    public Linear payable() {
+        return purchasing.payable();
     }
 
     private Linear cost() {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import slotledger.model.plan.Obstacle;
+import slotledger.planner.PlannerException;
 import slotledger.planner.Targets;
 import slotledger.planner.internal.choice.MachineClass;
 import slotledger.planner.internal.choice.Options;
@@ -22,7 +23,7 @@ public final class Obstacles {
     }
 
     /** The obstacle of a class that is below its target after the work. */
-    public Obstacle of(Options options) {
+    public Obstacle of(Options options) throws PlannerException {
         Obstacle obstacle = known.get(options);
         if (obstacle == null) {
             obstacle = find(options);
@@ -31,7 +32,7 @@ public final class Obstacles {
         return obstacle;
     }
 
-    private Obstacle find(Options options) {
+    private Obstacle find(Options options) throws PlannerException {
         if (options.group().leaveAlone()) {
             return new Obstacle(
                     Obstacle.Kind.POLICY,

@@ -1,19 +1,19 @@
 package slotledger.planner.internal.why;
 
-import java.util.Comparator;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import slotledger.model.module.Piece;
 import slotledger.model.plan.Obstacle;
 import slotledger.model.trade.Policy;
 import slotledger.model.unit.Money;
-import slotledger.planner.internal.choice.Candidate;
+import slotledger.planner.PlannerException;
 import slotledger.planner.internal.choice.Options;
 import slotledger.planner.internal.choice.Stock;
+import slotledger.planner.internal.model.Limit;
 
 /** Why a machine that could be helped isn't: stock or money does not reach, given everything else in the plan. */
 public final class SupplyObstacles {
@@ -21,20 +21,19 @@ public final class SupplyObstacles {
     private final Stock stock;
     private final Policy policy;
     private final WhatIsLeft left;
+    private final Freeing freeing;
 
-    public SupplyObstacles(Stock stock, Policy policy, WhatIsLeft left) {
+    public SupplyObstacles(Stock stock, Policy policy, WhatIsLeft left, Freeing freeing) {
         this.stock = stock;
         this.policy = policy;
         this.left = left;
+        this.freeing = freeing;
     }
 
-    Obstacle of(Options options) {
-        List<Candidate> candidates = options.candidates().stream().filter(Candidate::opens).toList();
-        Optional<Money> cheapest = candidates.stream()
-                .map(candidate -> left.price(candidate.used()))
-                .flatMap(Optional::stream)
-                .min(Comparator.naturalOrder());
-        return cheapest.map(price -> budget(options, price)).orElseGet(() -> stock(candidates));
+    Obstacle of(Options options) throws PlannerException {
+        Optional<Freeing.Change> money = freeing.money(options);
+        return money.isPresent() ? budget(money.get()) : stock(freeing.pieces(options).orElseThrow(
+                () -> new IllegalStateException("Enough modules must bring a machine on target.")));
     }
 
     /** Whether these modules are left over or still for sale. */
@@ -44,46 +43,59 @@ public final class SupplyObstacles {
         return left.lacks(used).isEmpty();
     }
 
-    private Obstacle budget(Options options, Money price) {
-        Optional<Money> rest = policy.budget().map(budget -> budget.minus(left.againstBudget(policy.buying().tax())));
-        if (rest.isPresent() && price.compareTo(rest.get()) > 0) {
+    private Obstacle budget(Freeing.Change change) {
+        Money more = money(change.order()).minus(left.againstBudget(policy.buying().tax()));
+        List<String> binds = new ArrayList<>();
+        List<String> needs = new ArrayList<>();
+        change.excess().forEach((limit, excess) -> {
+            binds.add(binds(limit));
+            needs.add(needs(limit, money(excess)));
+        });
+        if (binds.isEmpty()) {
             return new Obstacle(
                     Obstacle.Kind.BUDGET,
-                    ("The modules for it cost %s with delivery; %s of the budget of %s are left after all other"
-                            + " machines.").formatted(price, rest.get(), policy.budget().get()),
-                    "%s more budget.".formatted(price.minus(rest.get())),
-                    List.of());
-        }
-        String centre = options.group().costCentre();
-        if (!centre.isEmpty()) {
-            Money budget = policy.costCentreBudgets().get(centre);
-            Money free = budget.minus(left.goodsOf(centre));
-            return new Obstacle(
-                    Obstacle.Kind.BUDGET,
-                    ("The modules for it cost %s; %s of the budget of %s of cost centre %s are left after all other"
-                            + " machines.").formatted(price, free, budget, centre),
-                    "A larger budget for cost centre %s.".formatted(centre),
+                    "Money and stock would reach for it too, for %s more; the search ended before it was found."
+                            .formatted(more),
+                    "Plan again with this plan to begin with.",
                     List.of());
         }
         return new Obstacle(
                 Obstacle.Kind.BUDGET,
-                "Stock and money reach for the other machines only; the modules for it cost %s.".formatted(price),
-                "A larger budget or more stock.",
+                "To bring it to its target as well would cost %s more for goods and delivery; %s."
+                        .formatted(more, String.join(", and ", binds)),
+                String.join(" and ", needs) + ".",
                 List.of());
     }
 
-    private Obstacle stock(List<Candidate> candidates) {
-        SortedMap<Integer, Integer> lacking = candidates.stream()
-                .map(candidate -> left.lacks(candidate.used()))
-                .min(Comparator.comparingInt(each -> each.values().stream().mapToInt(Integer::intValue).sum()))
-                .orElseGet(TreeMap::new);
-        String text = lacking.entrySet().stream()
-                .map(lack -> "%d x %s".formatted(lack.getValue(), stock.pieces().get(lack.getKey())))
+    private String binds(Limit limit) {
+        if (limit.of() == Limit.Of.BUDGET) {
+            Money budget = policy.budget().orElseThrow();
+            return "%s of the budget of %s are left after all other machines".formatted(
+                    budget.minus(left.againstBudget(policy.buying().tax())), budget);
+        }
+        Money budget = policy.costCentreBudgets().get(limit.name());
+        return "%s of the budget of %s of cost centre %s are left after all other machines"
+                .formatted(budget.minus(left.goodsOf(limit.name())), budget, limit.name());
+    }
+
+    private static String needs(Limit limit, Money money) {
+        return limit.of() == Limit.Of.BUDGET ? "%s more budget".formatted(money)
+                : "%s more budget for cost centre %s".formatted(money, limit.name());
+    }
+
+    private Money money(long minor) {
+        return new Money(minor, policy.currency());
+    }
+
+    private Obstacle stock(Freeing.Change change) {
+        String text = change.excess().entrySet().stream()
+                .map(lack -> "%d x %s".formatted(
+                        lack.getValue(), stock.pieces().get(Integer.parseInt(lack.getKey().name()))))
                 .collect(Collectors.joining(" and "));
         return new Obstacle(
                 Obstacle.Kind.STOCK,
                 "The modules that would fit are sold out or needed by other machines; missing: %s.".formatted(text),
-                "%s more, offered or owned.".formatted(text),
+                "%s more, owned, or offered at a price that the budget reaches for.".formatted(text),
                 List.of());
     }
 }

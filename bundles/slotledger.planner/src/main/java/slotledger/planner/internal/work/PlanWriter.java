@@ -19,11 +19,13 @@ import slotledger.model.plan.Spending;
 import slotledger.model.trade.Policy;
 import slotledger.model.unit.Money;
 import slotledger.planner.PlanRequest;
+import slotledger.planner.PlannerException;
 import slotledger.planner.internal.choice.Candidate;
 import slotledger.planner.internal.choice.Options;
 import slotledger.planner.internal.choice.Stock;
 import slotledger.planner.internal.model.PlanModel;
 import slotledger.planner.internal.why.BoardObstacles;
+import slotledger.planner.internal.why.Freeing;
 import slotledger.planner.internal.why.Obstacles;
 import slotledger.planner.internal.why.SupplyObstacles;
 import slotledger.planner.internal.why.WhatIsLeft;
@@ -74,17 +76,23 @@ public final class PlanWriter {
         this.purchases = purchases;
     }
 
-    /** The plan. */
-    public Plan write(List<Leftover> leftovers, Proof proof, List<Finding> remarks) {
+    /** What it all costs. */
+    public Spending spending() {
         Money labour = request.fleet().machines().stream()
                 .map(machine -> labour(job(machine)))
                 .reduce(Money.zero(policy.currency()), Money::plus);
-        Spending spending = Costs.of(
-                purchases.lines(), request.market().suppliers(), policy.buying().tax(), labour);
+        return Costs.of(purchases.lines(), request.market().suppliers(), policy.buying().tax(), labour);
+    }
+
+    /** The plan. */
+    public Plan write(List<Leftover> leftovers, Proof proof, Freeing freeing, List<Finding> remarks)
+            throws PlannerException {
+        Spending spending = spending();
         WhatIsLeft left = new WhatIsLeft(
                 stock, request.market().suppliers(), spending, purchases.lines(), leftovers, policy.sparePercent(),
                 policy.reusePulled());
-        Obstacles obstacles = new Obstacles(new BoardObstacles(stock), new SupplyObstacles(stock, policy, left));
+        Obstacles obstacles =
+                new Obstacles(new BoardObstacles(stock), new SupplyObstacles(stock, policy, left, freeing));
         List<MachinePlan> machines = new ArrayList<>();
         for (Machine machine : request.fleet().machines()) {
             machines.add(machine(job(machine), obstacles));
@@ -102,7 +110,7 @@ public final class PlanWriter {
         return new Money(PlanModel.labour(policy, job.candidate()), policy.currency());
     }
 
-    private MachinePlan machine(Job job, Obstacles obstacles) {
+    private MachinePlan machine(Job job, Obstacles obstacles) throws PlannerException {
         boolean isBelow = job.options().group().target().isPresent() && !job.candidate().onTarget();
         Optional<Obstacle> obstacle = isBelow ? Optional.of(obstacles.of(job.options())) : Optional.empty();
         return new MachinePlan(
