@@ -74,8 +74,8 @@ public final class DefaultFleetDesk implements FleetDesk {
     private final Surveyor surveyor;
     private final MemoryRules rules;
     private final FleetPlanner planner;
-    private final Arrivals arrivals;
     private final PlanAdvisor advisor;
+    private final Arrivals arrivals;
     private final PlanFiles files;
     private final List<PlanExporter> exporters;
 
@@ -86,16 +86,16 @@ public final class DefaultFleetDesk implements FleetDesk {
             @Reference FleetResolver resolver,
             @Reference MemoryRules rules,
             @Reference FleetPlanner planner,
-            @Reference DeliveryPlanner deliveries,
             @Reference PlanAdvisor advisor,
+            @Reference DeliveryPlanner deliveries,
             @Reference PlanFiles files,
             @Reference(policyOption = ReferencePolicyOption.GREEDY) List<PlanExporter> exporters) {
         this.intake = intake;
         this.surveyor = new Surveyor(intake, catalogs, resolver, rules);
         this.rules = rules;
         this.planner = planner;
-        this.arrivals = new Arrivals(intake, deliveries);
         this.advisor = advisor;
+        this.arrivals = new Arrivals(intake, deliveries);
         this.files = files;
         this.exporters = exporters.stream()
                 .sorted(Comparator.comparingInt(PlanExporter::rank).thenComparing(PlanExporter::name))

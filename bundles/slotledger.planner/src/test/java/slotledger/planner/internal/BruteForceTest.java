@@ -53,13 +53,13 @@ class BruteForceTest {
 
     @Test
     void smallFleetsWithFewContinuityModulesGetTheBestPlanOfAll() throws PlannerException {
-        int withFillers = compare(StandardRules.create(), 20_001, fleets(100), BruteForceTest::fleetWithFewContinuityModules);
+        int withFillers = compare(StandardRules.create(), 2001, fleets(150), BruteForceTest::fleetWithFewContinuityModules);
         assertTrue(withFillers > 10, withFillers + " fleets with fillers put in");
     }
 
     @Test
     void smallFleetsWithAllTermsOfTheTradeGetTheBestPlanOfAll() throws PlannerException {
-        compare(new PlainRules(), 30_001, fleets(150), BruteForceTest::fleetWithTerms);
+        compare(new PlainRules(), 3001, fleets(100), BruteForceTest::fleetWithTerms);
     }
 
     /** Ten times as many where the system property long.tests is true. */

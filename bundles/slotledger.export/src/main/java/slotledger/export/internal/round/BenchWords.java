@@ -25,8 +25,9 @@ public final class BenchWords {
             lines.add("No pulled module has to lie ready for another machine.");
         }
         if (bench.betweenSites() > 0) {
-            lines.add("%s from one site to another; the lists name the site."
-                    .formatted(Texts.count(bench.betweenSites(), "of them is carried", "of them are carried")));
+            lines.add("%s from one site to another in all; the lists name the site."
+                    .formatted(Texts.count(bench.betweenSites(), "pulled module or filler is carried",
+                            "pulled modules and fillers are carried")));
         }
         for (Bench.Wait wait : bench.waits()) {
             lines.add(wait(wait));
