@@ -72,7 +72,8 @@ class JobSheetsTest {
         assertEquals("Put one 4 GB DDR4-2400 into slot DIMM1. It comes from machine OFF-7, slot DIMM2, "
                 + "in this machine's bag.",
                 steps("LAB-03").get(0));
-        assertEquals("Do these first, modules come from them: OFF-7 (site Main).", sheet("LAB-03").heed().get(0).toString());
+        assertEquals("Do these first, modules come from them: OFF-7 (site Main).",
+                sheet("LAB-03").heed().get(0).toString());
     }
 
     @Test

@@ -45,7 +45,8 @@ class RoundTest {
         List<String> lines = BenchWords.of(SchoolPlan.book().plan());
         assertEquals(List.of("At most 2 pulled modules and fillers lie ready at once for machines further on, in 1 bag"
                         + " or tray; most after machine OFF-7.",
-                "2 pulled modules and fillers are carried from one site to another in all; the lists name the site."), lines);
+                "2 pulled modules and fillers are carried from one site to another in all; the lists name the site."),
+                lines);
         MachinePlan receiver = SchoolPlan.book().plan().find(new AssetTag("LAB-03")).orElseThrow();
         assertEquals("from OFF-7 (site Main)", new Partners(SchoolPlan.book().plan()).of(receiver));
     }

@@ -124,8 +124,8 @@ final class Remarks {
                 "Machines swap modules in a ring: %s gets %s out of %s, which can't be done before it."
                         .formatted(tag, set, names),
                 "",
-                ("Open %s first and take its old modules out. Leave it open until %s %s done, or put a borrowed set (%s)"
-                        + " into it until then, and give that back.")
+                ("Open %s first and take its old modules out. Leave it open until %s %s done, or put a borrowed set"
+                        + " (%s) into it until then, and give that back.")
                         .formatted(tag, names, donors.size() == 1 ? "is" : "are", set));
     }
 }

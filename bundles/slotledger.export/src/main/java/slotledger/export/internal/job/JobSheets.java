@@ -72,8 +72,8 @@ public final class JobSheets {
                 .toList();
         return new JobSheet(plan, board, number(plan) + " of " + numbers.size(), before, after,
                 board.channels().stream().map(Channel::name).toList(), heed(plan), Cautions.of(plan, board.form()),
-                new Steps(book, partners, plan).lines(board.slots()), expected(plan), Firmware.lines(plan, board, after),
-                received, board.notes(), sources(board));
+                new Steps(book, partners, plan).lines(board.slots()), expected(plan),
+                Firmware.lines(plan, board, after), received, board.notes(), sources(board));
     }
 
     private static List<SlotState> states(MachinePlan plan, Board board, Population population, boolean before) {

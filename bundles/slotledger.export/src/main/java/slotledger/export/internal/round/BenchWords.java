@@ -26,7 +26,8 @@ public final class BenchWords {
         }
         if (bench.betweenSites() > 0) {
             lines.add("%s from one site to another in all; the lists name the site."
-                    .formatted(Texts.count(bench.betweenSites(), "pulled module or filler is carried", "pulled modules and fillers are carried")));
+                    .formatted(Texts.count(bench.betweenSites(), "pulled module or filler is carried",
+                            "pulled modules and fillers are carried")));
         }
         for (Bench.Wait wait : bench.waits()) {
             lines.add(wait(wait));

@@ -32,13 +32,17 @@ final class Errands {
         Map<String, SlotContent> before = new LinkedHashMap<>();
         Map<String, SlotContent> after = new LinkedHashMap<>();
         for (int slot = 0; slot < Math.max(takes.length(), gives.length()); slot++) {
-            before.put("S" + slot, slot < gives.length() ? SlotContent.of(kind(gives.charAt(slot))) : SlotContent.EMPTY);
-            after.put("S" + slot, slot < takes.length() ? SlotContent.of(kind(takes.charAt(slot))) : SlotContent.EMPTY);
+            before.put("S" + slot, content(gives, slot));
+            after.put("S" + slot, content(takes, slot));
         }
         Population now = new Population(before);
         openings.add(new Opening(new AssetTag("M%07d".formatted(openings.size())), new Whereabouts(site, room), "", now,
                 SlotChanges.of(now, new Population(after))));
         return this;
+    }
+
+    private static SlotContent content(String letters, int slot) {
+        return slot < letters.length() ? SlotContent.of(kind(letters.charAt(slot))) : SlotContent.EMPTY;
     }
 
     Errands bought(String letters) {
