@@ -55,21 +55,20 @@ final class InsightsText {
     }
 
     private String more(BudgetStep step) {
-        return "%s, %s more than to pay now: %s on target".formatted(step.budget(),
+        return "%s, %s more than to pay now: %s".formatted(step.budget(),
                 step.budget().minus(plan.payable()), onTarget(step));
     }
 
     private String less(BudgetStep step) {
         return step.figures().weight() == plan.weight()
                 ? step.budget() + " is the smallest budget that does as much"
-                : "%s: %s on target".formatted(step.budget(), onTarget(step));
+                : "%s: %s".formatted(step.budget(), onTarget(step));
     }
 
-    /** "490 machines (1 more)". */
+    /** "490 machines on target instead of 489, by weight 1100 instead of 1096". */
     private String onTarget(BudgetStep step) {
-        long change = step.figures().onTarget() - plan.onTarget();
-        return "%d machines (%d %s; by weight %d instead of %d)".formatted(step.figures().onTarget(),
-                Math.abs(change), change < 0 ? "fewer" : "more", step.figures().weight(), plan.weight());
+        return "%d machines on target instead of %d, by weight %d instead of %d".formatted(
+                step.figures().onTarget(), plan.onTarget(), step.figures().weight(), plan.weight());
     }
 
     private static Map<String, Object> fact(BudgetStep step) {

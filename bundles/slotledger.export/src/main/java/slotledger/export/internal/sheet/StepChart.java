@@ -1,7 +1,10 @@
 package slotledger.export.internal.sheet;
 
 import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.xddf.usermodel.PresetColor;
+import org.apache.poi.xddf.usermodel.XDDFColor;
 import org.apache.poi.xddf.usermodel.XDDFLineProperties;
+import org.apache.poi.xddf.usermodel.XDDFSolidFillProperties;
 import org.apache.poi.xddf.usermodel.chart.AxisCrosses;
 import org.apache.poi.xddf.usermodel.chart.AxisPosition;
 import org.apache.poi.xddf.usermodel.chart.ChartTypes;
@@ -57,7 +60,9 @@ public final class StepChart {
         series.setTitle(name, null);
         series.setSmooth(false);
         series.setMarkerStyle(marker);
-        XDDFLineProperties line = new XDDFLineProperties();
+        XDDFLineProperties line = new XDDFLineProperties(
+                new XDDFSolidFillProperties(XDDFColor.from(marker == MarkerStyle.CIRCLE
+                        ? PresetColor.DARK_BLUE : PresetColor.GRAY)));
         line.setWidth(LINE_POINTS);
         series.setLineProperties(line);
         return this;
