@@ -87,7 +87,8 @@ public final class PlannerBenchmarks {
     }
 
     private static Case ungrouped(String solver, int machines, String earlier) {
-        return new Case(Kind.UNGROUPED, "4g", List.of("OFFICE", Integer.toString(machines), "1", solver, "60"), earlier);
+        return new Case(Kind.UNGROUPED, "4g", List.of("OFFICE", Integer.toString(machines), "1", solver, "60"),
+                earlier);
     }
 
     /** The line of JSON the process ends with; nothing where it fails, which its own output tells. */
@@ -136,7 +137,8 @@ public final class PlannerBenchmarks {
         String gap = found.getOrDefault("gap", "null");
         return "| " + String.join(" | ", each.arguments().get(3), each.arguments().get(1), each.arguments().get(4),
                 found.getOrDefault("status", "failed"),
-                gap.equals("null") ? "no plan" : String.format(Locale.ROOT, "%.2f %%", HUNDRED * Double.parseDouble(gap)),
+                gap.equals("null") ? "no plan" : String.format(Locale.ROOT, "%.2f %%",
+                        HUNDRED * Double.parseDouble(gap)),
                 each.earlier()) + " |";
     }
 

@@ -24,7 +24,8 @@ public final class PlannerRun {
     /**
      * Plans.
      *
-     * @param arguments case, number of machines, which of all such fleets, and "apart" where pulled modules are not used
+     * @param arguments case, number of machines, which of all such fleets, and "apart" where pulled modules are not
+     * used
      *                  elsewhere
      */
     public static void main(String[] arguments) throws Exception {

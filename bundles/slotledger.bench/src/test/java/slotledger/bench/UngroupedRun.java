@@ -64,7 +64,8 @@ public final class UngroupedRun {
         for (Options each : grouped) {
             MachineClass group = each.group();
             group.machines().forEach(machine -> single.add(new Options(
-                    new MachineClass(group.setup(), group.target(), group.leaveAlone(), group.costCentre(), group.decided(),
+                    new MachineClass(group.setup(), group.target(), group.leaveAlone(), group.costCentre(),
+                            group.decided(),
                             List.of(machine)),
                     each.board(), each.candidates(), each.fitting())));
         }

@@ -74,7 +74,8 @@ class FleetsTest {
     @Test
     void machinesShareTheirPopulations() {
         Set<Population> different = Collections.newSetFromMap(new IdentityHashMap<>());
-        Fleets.request(FleetCase.OFFICE, 20_000, 1).fleet().machines().forEach(each -> different.add(each.population()));
+        Fleets.request(FleetCase.OFFICE, 20_000, 1).fleet().machines()
+                .forEach(each -> different.add(each.population()));
         assertTrue(different.size() < 400, different.size() + " populations");
     }
 

@@ -70,7 +70,8 @@ final class Propagation {
         for (int i = 0; i < row.variables().length; i++) {
             long factor = sign * row.factors()[i];
             int variable = row.variables()[i];
-            least = Math.addExact(least, Math.multiplyExact(factor, factor > 0 ? box.low[variable] : box.high[variable]));
+            least = Math.addExact(least, Math.multiplyExact(factor, factor > 0 ? box.low[variable]
+                    : box.high[variable]));
         }
         long room = Math.subtractExact(limit, least);
         if (room < 0) {

@@ -47,7 +47,8 @@ final class Relaxation {
             Row row = programme.rows().get(i);
             if (row.low() != row.high()) {
                 places[i] = sides;
-                sides += (row.low() == IntegerProgramme.NO_LOW ? 0 : 1) + (row.high() == IntegerProgramme.NO_HIGH ? 0 : 1);
+                sides += (row.low() == IntegerProgramme.NO_LOW ? 0 : 1) + (row.high() == IntegerProgramme.NO_HIGH ? 0
+                        : 1);
             }
         }
         for (int i = 0; i < places.length; i++) {

@@ -54,7 +54,10 @@ final class ChoicesAudit {
                 "The machine %s must not get a %s, which is forbidden.", machine.machine().tag(), piece));
     }
 
-    /** Where the machines of a room differ, none of them is opened, or nothing suits all of them; the plan says which. */
+    /**
+     * Where the machines of a room differ, none of them is opened, or nothing suits all of them; the plan says
+     * which.
+     */
     private void checkRooms(Plan plan) {
         Map<LabKey, List<MachinePlan>> labs = new LinkedHashMap<>();
         for (MachinePlan each : plan.machines()) {

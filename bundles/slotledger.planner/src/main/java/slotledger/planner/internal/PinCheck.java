@@ -38,7 +38,8 @@ final class PinCheck {
         for (Pin pin : request.choices().pins()) {
             for (SlotContent content : pin.slots().values()) {
                 if (content.piece().isPresent() && !stock.numbers().containsKey(content.piece().get())) {
-                    throw new PlannerException(("The pin of %s wants a %s, which no offer that can be used has, and which is"
+                    throw new PlannerException(("The pin of %s wants a %s, which no offer that can be used has, and"
+                            + " which is"
                             + " neither on the shelf nor in a machine. Change the pin, or take it out%s.").formatted(
                                     pin.machine(), content, at(pin)));
                 }
@@ -63,7 +64,8 @@ final class PinCheck {
     }
 
     static PlannerException refusal(List<Pin> missed, String because) {
-        return new PlannerException("Not all pins can be kept: %s. Not kept: %s. Change them, or take them out.".formatted(
+        return new PlannerException("Not all pins can be kept: %s. Not kept: %s. Change them, or take them"
+                + " out.".formatted(
                 because, missed.stream().map(pin -> pin + at(pin))
                         .collect(Collectors.joining("; "))));
     }

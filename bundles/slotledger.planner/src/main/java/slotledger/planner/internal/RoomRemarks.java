@@ -52,9 +52,11 @@ final class RoomRemarks {
     }
 
     private Finding nothingInCommon(Lab lab) {
-        return remark(lab, CODE, "nothing that is on offer, owned or pulled brings all of them to their targets with the"
+        return remark(lab, CODE,
+                "nothing that is on offer, owned or pulled brings all of them to their targets with the"
                         + " same modules, and keeps to the rules and the pins",
-                "They are planned one by one. Offer modules that suit all of them, or take the room out of the choices.");
+                "They are planned one by one. Offer modules that suit all of them, or take the room out of the"
+                        + " choices.");
     }
 
     private Finding outOfReach(Lab lab) {
@@ -62,7 +64,8 @@ final class RoomRemarks {
         return remark(lab, CODE + "-out-of-reach",
                 ("stock, budget, pins or the number of machines that may be opened do not reach for all of them at once"
                         + " (all could hold %s, for example)").formatted(Lab.text(first)),
-                "None of them is changed unless it is pinned. Allow more, or take the room out of the choices: then they"
+                "None of them is changed unless it is pinned. Allow more, or take the room out of the choices: then"
+                        + " they"
                         + " are planned one by one.");
     }
 

@@ -114,7 +114,8 @@ final class BruteForce {
                         && !(request.policy().harvest() && request.policy().reusePulled())) {
             return false;
         }
-        if ((!onTargetNow || rooms.isNamed(machine)) && channels(machine, after) < channels(machine, machine.population())) {
+        if ((!onTargetNow || rooms.isNamed(machine)) && channels(machine, after) < channels(machine,
+                machine.population())) {
             return false;
         }
         Verdict verdict = rules.judge(Setup.of(request.fleet(), machine).with(after));

@@ -31,7 +31,8 @@ final class BruteForceChoices {
         this.request = request;
         for (Machine machine : request.fleet().machines()) {
             if (isNamed(machine)) {
-                rooms.computeIfAbsent(machine.where() + " " + machine.board(), unused -> new ArrayList<>()).add(machine);
+                rooms.computeIfAbsent(machine.where() + " " + machine.board(), unused -> new ArrayList<>())
+                        .add(machine);
             }
         }
     }
@@ -65,7 +66,8 @@ final class BruteForceChoices {
     boolean mayEnd(Machine machine, Population after, boolean isOnTargetNow) {
         Map<Piece, Integer> more = contents(after);
         contents(machine.population()).forEach((piece, count) -> more.merge(piece, -count, Integer::sum));
-        if (more.entrySet().stream().anyMatch(each -> each.getValue() > 0 && request.choices().forbids(each.getKey()))) {
+        if (more.entrySet().stream().anyMatch(each -> each.getValue() > 0 && request.choices()
+                .forbids(each.getKey()))) {
             return false;
         }
         if (pinned(machine).isPresent()) {

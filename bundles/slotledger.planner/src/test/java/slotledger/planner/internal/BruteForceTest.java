@@ -53,7 +53,8 @@ class BruteForceTest {
 
     @Test
     void smallFleetsWithFewContinuityModulesGetTheBestPlanOfAll() throws PlannerException {
-        int withFillers = compare(StandardRules.create(), 2001, fleets(150), BruteForceTest::fleetWithFewContinuityModules);
+        int withFillers = compare(StandardRules.create(), 2001, fleets(150),
+                BruteForceTest::fleetWithFewContinuityModules);
         assertTrue(withFillers > 10, withFillers + " fleets with fillers put in");
     }
 

@@ -117,7 +117,8 @@ class MachineByMachineTest {
     void noMoreMachinesAreOpenedThanPeopleAllow() throws PlannerException {
         threeMachines();
         PlanRequest all = made.request();
-        Choices one = new Choices(Choices.NONE.pins(), Choices.NONE.tastes(), Choices.NONE.uniform(), OptionalInt.of(1));
+        Choices one = new Choices(Choices.NONE.pins(), Choices.NONE.tastes(), Choices.NONE.uniform(),
+                OptionalInt.of(1));
         PlanRequest request = new PlanRequest(all.title(), all.fleet(), all.market(), all.shelf(), all.policy(),
                 all.date(), one, Optional.empty());
         assertEquals(1, alone(plan(request)).opened());

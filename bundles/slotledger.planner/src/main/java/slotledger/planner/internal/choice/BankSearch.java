@@ -40,7 +40,8 @@ final class BankSearch {
             boolean isNew = sockets.owned(kind) == 0 && !sockets.isFiller(kind);
             brought[kind] += isNew ? 1 : 0;
             if (!sockets.isUnread(kind)
-                    && (!isNew || Arrays.stream(brought).filter(count -> count > 0).count() <= Fillings.MOST_NEW_KINDS)) {
+                    && (!isNew || Arrays.stream(brought).filter(count -> count > 0)
+                            .count() <= Fillings.MOST_NEW_KINDS)) {
                 fill(bank, sockets.code(kind));
             }
             brought[kind] -= isNew ? 1 : 0;

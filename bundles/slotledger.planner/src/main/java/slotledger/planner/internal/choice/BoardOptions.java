@@ -163,7 +163,8 @@ final class BoardOptions {
         int place = each.judged().place(row);
         int[] counts = new int[sockets.kindCount()];
         sockets.count(row, counts);
-        boolean onTarget = each.group().target().filter(target -> check(each.judged(), target).meets(place)).isPresent();
+        boolean onTarget = each.group().target().filter(target -> check(each.judged(), target).meets(place))
+                .isPresent();
         Candidate only = new Candidate(each.judged(), place, sockets.used(counts), sockets.freed(counts),
                 sockets.touches(place), onTarget, 0);
         return new Options(

@@ -71,7 +71,8 @@ final class ClassSockets {
         }
         hasUnread = population.hasUnread();
         count(now, owned);
-        this.blank = blank.map(SlotContent::of).map(all::code).filter(code -> code < kindOfCode.length && kindOfCode[code] >= 0)
+        this.blank = blank.map(SlotContent::of).map(all::code).filter(code -> code < kindOfCode.length
+                && kindOfCode[code] >= 0)
                 .orElse(SocketCodes.EMPTY);
     }
 

@@ -15,7 +15,8 @@ import slotledger.model.machine.Population;
 import slotledger.model.module.Piece;
 
 /**
- * The machines of one board in a room that is kept uniform; those without a target and those left alone are not counted.
+ * The machines of one board in a room that is kept uniform; those without a target and those left alone are not
+ * counted.
  *
  * @param room    site and room, lower case
  * @param board   their board

@@ -85,7 +85,8 @@ public record UsableOffers(List<Offer> offers, List<Finding> remarks) {
     private static Optional<Finding> forbidden(Offer offer, Choices choices) {
         return choices.forbids(offer).map(taste -> new Finding(Severity.NOTE, "offer-forbidden", offer.place(),
                 Optional.empty(), "",
-                "The offer %s (%s) is not used: somebody decided \"%s\".".formatted(offer.id(), offer.piece(), taste), "",
+                "The offer %s (%s) is not used: somebody decided \"%s\".".formatted(offer.id(), offer.piece(), taste),
+                        "",
                 "Nothing; or take the line out of the choices (%s).".formatted(taste.place())));
     }
 

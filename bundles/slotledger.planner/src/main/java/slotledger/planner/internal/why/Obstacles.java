@@ -50,7 +50,8 @@ public final class Obstacles {
         if (options.group().isInUniformRoom() && options.candidates().size() > 1) {
             return new Obstacle(
                     Obstacle.Kind.POLICY,
-                    ("Its room is kept uniform, and stock, budget or the number of machines that may be opened do not reach"
+                    ("Its room is kept uniform, and stock, budget or the number of machines that may be opened do"
+                            + " not reach"
                             + " for all machines of its board there at once; it has %s.").formatted(shortfall(options)),
                     "Take the room out of those kept uniform, or allow more.",
                     List.of());
