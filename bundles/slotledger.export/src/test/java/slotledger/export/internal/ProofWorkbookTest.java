@@ -65,8 +65,8 @@ class ProofWorkbookTest {
     @Test
     void differencesNameSlotPlannedAndFound() throws Exception {
         List<List<String>> rows = sheet(proof(), "Differences");
-        assertEquals(List.of("LAB-01", "Main", "Lab 1", "worse", "DIMM3", "8 GB", "empty"), rows.get(3));
-        assertEquals(List.of("LAB-01", "Main", "Lab 1", "worse", "total", "20 GB", "=12"), rows.get(4));
+        assertEquals(List.of("LAB-02", "Main", "Lab 1", "worse", "DIMM3", "8 GB", "empty"), rows.get(3));
+        assertEquals(List.of("LAB-02", "Main", "Lab 1", "worse", "total", "20 GB", "=12"), rows.get(4));
     }
 
     @Test
