@@ -15,7 +15,7 @@ import slotledger.solver.MilpSolver;
  *
  * @param all the best first
  */
-record Solvers(List<MilpSolver> all) {
+public record Solvers(List<MilpSolver> all) {
 
     /**
      * The solver to use.
@@ -23,18 +23,18 @@ record Solvers(List<MilpSolver> all) {
      * @param solver    the first that can be used
      * @param passedOver why better ones can't, a sentence each
      */
-    record Pick(MilpSolver solver, List<String> passedOver) {
-        Pick {
+    public record Pick(MilpSolver solver, List<String> passedOver) {
+        public Pick {
             passedOver = List.copyOf(passedOver);
         }
     }
 
-    Solvers {
+    public Solvers {
         all = List.copyOf(all);
     }
 
     /** The solvers of a service's entries, highest ranking first. */
-    static Solvers byRanking(List<Map.Entry<Map<String, Object>, MilpSolver>> entries) {
+    public static Solvers byRanking(List<Map.Entry<Map<String, Object>, MilpSolver>> entries) {
         return new Solvers(entries.stream()
                 .sorted(Comparator.comparingInt(solver -> -ranking(solver.getKey())))
                 .map(Map.Entry::getValue)
@@ -46,7 +46,7 @@ record Solvers(List<MilpSolver> all) {
     }
 
     /** The first that can be used on this machine, of those whose name contains a text where one is given. */
-    Pick pick(Optional<String> name) throws PlannerException {
+    public Pick pick(Optional<String> name) throws PlannerException {
         List<MilpSolver> named = all.stream().filter(solver -> name.isEmpty()
                 || solver.name().toLowerCase(Locale.ROOT).contains(name.get().toLowerCase(Locale.ROOT))).toList();
         if (named.isEmpty()) {

@@ -1,4 +1,4 @@
-package slotledger.planner.internal;
+package slotledger.planner.internal.insight;
 
 import java.util.List;
 import java.util.Map;
@@ -10,7 +10,8 @@ import slotledger.planner.Advice;
 import slotledger.planner.PlanAdvisor;
 import slotledger.planner.PlanRequest;
 import slotledger.planner.PlannerException;
-import slotledger.planner.internal.insight.DefaultAdvice;
+import slotledger.planner.internal.Planning;
+import slotledger.planner.internal.Solvers;
 import slotledger.rules.MemoryRules;
 import slotledger.solver.MilpSolver;
 
