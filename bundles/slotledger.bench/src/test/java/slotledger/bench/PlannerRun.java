@@ -25,8 +25,7 @@ public final class PlannerRun {
      * Plans.
      *
      * @param arguments case, number of machines, which of all such fleets, and "apart" where pulled modules are not
-     * used
-     *                  elsewhere
+     *                  used elsewhere
      */
     public static void main(String[] arguments) throws Exception {
         FleetCase of = FleetCase.valueOf(arguments[0]);

@@ -73,4 +73,9 @@ public record PlanRequest(
     public PlanRequest with(Policy other) {
         return new PlanRequest(title, fleet, market, shelf, other, date, choices, before, solver);
     }
+
+    /** The same with other decisions. */
+    public PlanRequest with(Choices other) {
+        return new PlanRequest(title, fleet, market, shelf, policy, date, other, before, solver);
+    }
 }

@@ -93,6 +93,11 @@ public record Offer(
         }
     }
 
+    /** How many packs hold so many modules. */
+    public long packsFor(long modules) {
+        return -Math.floorDiv(-modules, (long) packSize);
+    }
+
     /** The price that an order of so many packs reaches; by the rule it holds for all of them or for the last ones. */
     public Money perPack(int packs) {
         return steps.get(reached(packs)).perPack();

@@ -45,9 +45,7 @@ public record Listed(
 
     /** The same, asked with other money or other choices that list nothing else. */
     Listed with(Policy policy, Choices choices) {
-        PlanRequest asked = new PlanRequest(request.title(), request.fleet(), request.market(), request.shelf(), policy,
-                request.date(), choices, request.before());
-        return new Listed(asked, usable, stock, boards, options);
+        return with(request.with(policy).with(choices), stock, options);
     }
 
     /** Lists everything. */

@@ -23,6 +23,8 @@ import slotledger.intake.internal.choices.ChoicesKey.Level;
 import slotledger.intake.internal.value.Doubt;
 import slotledger.intake.internal.value.Nearest;
 import slotledger.intake.internal.value.Texts;
+import slotledger.intake.internal.value.Written;
+import slotledger.intake.internal.yaml.YamlText;
 import slotledger.model.finding.Finding;
 import slotledger.model.machine.Machine;
 import slotledger.model.trade.Choices;
@@ -48,7 +50,7 @@ public final class ChoicesReader {
     private OptionalInt mostOpened = OptionalInt.empty();
 
     private ChoicesReader(Path file, Known known) {
-        this.yaml = new YamlText(file);
+        this.yaml = new YamlText(new YamlText.About("choices", "most machines opened: 100"), file);
         this.known = known;
         KindSearch kinds = new KindSearch(known, this::report);
         pinReader = new PinReader(known, kinds, this::report);
@@ -58,7 +60,7 @@ public final class ChoicesReader {
     /** The choices of a file. */
     public static Reading<Choices> read(Path file, Known known) throws IntakeException {
         ChoicesReader reader = new ChoicesReader(file, known);
-        for (NodeTuple line : reader.yaml.read(file)) {
+        for (NodeTuple line : reader.yaml.read(file).orElse(List.of())) {
             reader.top(reader.yaml.key(line), line.getValueNode());
         }
         Choices choices = new Choices(reader.pins, reader.tastes, reader.uniform, reader.mostOpened);

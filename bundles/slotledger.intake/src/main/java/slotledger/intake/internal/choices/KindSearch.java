@@ -11,6 +11,7 @@ import slotledger.intake.Known;
 import slotledger.intake.internal.value.Doubt;
 import slotledger.intake.internal.value.ModuleReading;
 import slotledger.intake.internal.value.ModuleText;
+import slotledger.intake.internal.value.Written;
 import slotledger.model.module.ModuleKind;
 import slotledger.model.trade.Offer;
 

@@ -13,6 +13,7 @@ import slotledger.intake.internal.value.FillerWords;
 import slotledger.intake.internal.value.Nearest;
 import slotledger.intake.internal.value.Texts;
 import slotledger.intake.internal.value.Words;
+import slotledger.intake.internal.value.Written;
 import slotledger.model.board.Slot;
 import slotledger.model.machine.AssetTag;
 import slotledger.model.machine.Machine;

@@ -11,6 +11,7 @@ import slotledger.intake.Known;
 import slotledger.intake.internal.value.Doubt;
 import slotledger.intake.internal.value.Nearest;
 import slotledger.intake.internal.value.Texts;
+import slotledger.intake.internal.value.Written;
 import slotledger.model.module.ModuleKind;
 import slotledger.model.trade.Taste;
 import slotledger.model.trade.Taste.About;

@@ -10,12 +10,12 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
-import slotledger.intake.internal.policy.PolicyDraft.Entry;
 import slotledger.intake.internal.policy.PolicyDraft.WaveDraft;
 import slotledger.intake.internal.value.Currencies;
 import slotledger.intake.internal.value.DateText;
 import slotledger.intake.internal.value.Doubt;
 import slotledger.intake.internal.value.Texts;
+import slotledger.intake.internal.value.Written;
 import slotledger.model.trade.ExchangeRate;
 import slotledger.model.trade.Wave;
 import slotledger.model.unit.Money;
@@ -32,7 +32,7 @@ final class BuyingBuilder {
         this.currency = currency;
     }
 
-    Optional<LocalDate> date(Entry entry) {
+    Optional<LocalDate> date(Written entry) {
         DateText date = DateText.read(entry.text());
         if (date.value().isEmpty()) {
             draft.report(Doubt.error("date-not-understood", date.ambiguous()
@@ -42,7 +42,7 @@ final class BuyingBuilder {
         return date.value();
     }
 
-    Optional<Percent> tax(Entry entry) {
+    Optional<Percent> tax(Written entry) {
         String text = entry.text().replace("%", "").strip().replace(',', '.');
         if (!text.matches("\\d{1,2}(\\.\\d{1,3})?")) {
             draft.report(Doubt.error("not-a-percentage",
@@ -53,7 +53,7 @@ final class BuyingBuilder {
         return Optional.of(new Percent(new BigDecimal(text)));
     }
 
-    boolean keeps(Entry entry) {
+    boolean keeps(Written entry) {
         boolean keeps = Texts.key(entry.text()).equals("keep");
         if (!keeps && !Texts.key(entry.text()).equals(Texts.key("leave out"))) {
             draft.report(Doubt.error("choice-not-understood",
@@ -84,10 +84,10 @@ final class BuyingBuilder {
     }
 
     /** The waves in the order of the file; one that is not clear, or not later than the one before, is left out. */
-    List<Wave> waves(Function<Entry, Optional<Money>> money, Optional<Entry> neededBy) {
+    List<Wave> waves(Function<Written, Optional<Money>> money, Optional<Written> neededBy) {
         List<Wave> waves = new ArrayList<>();
         for (WaveDraft wave : draft.waves) {
-            Entry name = wave.entries().get(PolicyKey.WAVE_NAME);
+            Written name = wave.entries().get(PolicyKey.WAVE_NAME);
             Optional<LocalDate> date = entry(wave, PolicyKey.WAVE_DATE).flatMap(this::date);
             boolean isClear = name != null && !name.text().isBlank() && date.isPresent();
             if (!isClear || !waves.isEmpty() && !date.get().isAfter(waves.get(waves.size() - 1).date())) {
@@ -109,7 +109,7 @@ final class BuyingBuilder {
         return waves;
     }
 
-    private static Optional<Entry> entry(WaveDraft wave, PolicyKey key) {
+    private static Optional<Written> entry(WaveDraft wave, PolicyKey key) {
         return Optional.ofNullable(wave.entries().get(key)).filter(entry -> !entry.text().isBlank());
     }
 }

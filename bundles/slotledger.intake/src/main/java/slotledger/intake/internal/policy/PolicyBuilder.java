@@ -14,7 +14,6 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import slotledger.intake.IntakeException;
-import slotledger.intake.internal.policy.PolicyDraft.Entry;
 import slotledger.intake.internal.policy.PolicyDraft.TargetDraft;
 import slotledger.intake.internal.value.Currencies;
 import slotledger.intake.internal.value.DecimalMark;
@@ -24,6 +23,7 @@ import slotledger.intake.internal.value.ModuleText;
 import slotledger.intake.internal.value.NumberText;
 import slotledger.intake.internal.value.Texts;
 import slotledger.intake.internal.value.Words;
+import slotledger.intake.internal.value.Written;
 import slotledger.model.source.Place;
 import slotledger.model.trade.Buying;
 import slotledger.model.trade.Policy;
@@ -50,8 +50,8 @@ final class PolicyBuilder {
     }
 
     private Currency currency() throws IntakeException {
-        Entry written = draft.settings.get(PolicyKey.CURRENCY);
-        Entry budget = draft.settings.get(PolicyKey.BUDGET);
+        Written written = draft.settings.get(PolicyKey.CURRENCY);
+        Written budget = draft.settings.get(PolicyKey.BUDGET);
         Optional<Currency> found = written != null ? Currencies.in(written.text())
                 : budget != null ? Currencies.in(budget.text()) : Optional.empty();
         if (found.isEmpty()) {
@@ -90,7 +90,7 @@ final class PolicyBuilder {
         return new BuyingBuilder(draft, currency).waves(this::money, setting(PolicyKey.NEEDED_BY));
     }
 
-    private Optional<Entry> setting(PolicyKey key) {
+    private Optional<Written> setting(PolicyKey key) {
         return Optional.ofNullable(draft.settings.get(key)).filter(entry -> !entry.text().isBlank());
     }
 
@@ -103,7 +103,7 @@ final class PolicyBuilder {
 
     /** A yes or no; where the file doesn't say, the default is used and said. */
     private boolean decision(PolicyKey key, boolean otherwise) {
-        Optional<Entry> entry = setting(key);
+        Optional<Written> entry = setting(key);
         if (entry.isEmpty()) {
             if (key == PolicyKey.REUSE_PULLED || key == PolicyKey.HARVEST) {
                 draft.report(Doubt.note("default-used", "\"%s\" is not given; %s was assumed."
@@ -115,7 +115,7 @@ final class PolicyBuilder {
         return yesOrNo(entry.get(), otherwise);
     }
 
-    private boolean yesOrNo(Entry entry, boolean otherwise) {
+    private boolean yesOrNo(Written entry, boolean otherwise) {
         Optional<Boolean> decided = Words.decide(entry.text());
         if (decided.isEmpty()) {
             draft.report(Doubt.error("not-yes-or-no", "This is neither yes nor no; %s was assumed."
@@ -124,7 +124,7 @@ final class PolicyBuilder {
         return decided.orElse(otherwise);
     }
 
-    private int percent(Entry entry) {
+    private int percent(Written entry) {
         OptionalInt number = whole(entry.text().replace("%", "").strip(), 100);
         if (number.isEmpty()) {
             draft.report(Doubt.error("not-a-percentage", "This is not a whole number from 0 to 100; 0 was used.",
@@ -138,7 +138,7 @@ final class PolicyBuilder {
                 ? OptionalInt.of(Integer.parseInt(text)) : OptionalInt.empty();
     }
 
-    private Optional<Money> money(Entry entry) {
+    private Optional<Money> money(Written entry) {
         Optional<Currency> named = Currencies.in(entry.text());
         NumberText number = NumberText.read(Currencies.without(entry.text()), DecimalMark.UNKNOWN);
         boolean other = named.isPresent() && !named.get().equals(currency);
@@ -161,8 +161,8 @@ final class PolicyBuilder {
         List<Target> targets = new ArrayList<>();
         Set<String> roles = new HashSet<>();
         for (TargetDraft target : draft.targets) {
-            Entry role = target.entries().get(PolicyKey.ROLE);
-            Entry memory = target.entries().get(PolicyKey.MEMORY);
+            Written role = target.entries().get(PolicyKey.ROLE);
+            Written memory = target.entries().get(PolicyKey.MEMORY);
             if (role == null || role.text().isBlank() || memory == null) {
                 draft.report(Doubt.error("target-incomplete", "A target needs a role and a memory; it was left out.",
                         "role and memory", "Complete it; the role * stands for any role."), target.place(), "");
@@ -191,11 +191,11 @@ final class PolicyBuilder {
                 given(target, PolicyKey.WEIGHT).map(this::weight).orElse(1));
     }
 
-    private static Optional<Entry> given(TargetDraft target, PolicyKey key) {
+    private static Optional<Written> given(TargetDraft target, PolicyKey key) {
         return Optional.ofNullable(target.entries().get(key)).filter(entry -> !Words.sayNothing(entry.text()));
     }
 
-    private Optional<Capacity> capacity(Entry entry) {
+    private Optional<Capacity> capacity(Written entry) {
         ModuleReading reading = ModuleText.read(entry.text(), Optional.empty());
         boolean understood = reading.rest().isEmpty() && reading.count() == 1
                 && reading.facts().capacity().filter(known -> !known.isNone()).isPresent();
@@ -208,7 +208,7 @@ final class PolicyBuilder {
         return reading.facts().capacity();
     }
 
-    private Optional<Rate> rate(Entry entry) {
+    private Optional<Rate> rate(Written entry) {
         OptionalInt number = whole(entry.text().replaceAll("(?i)\\s*(mt/s|mhz)$", ""), 20_000);
         if (number.isEmpty() || number.getAsInt() < 1) {
             draft.report(Doubt.error("rate-not-understood", "This is not a rate; it was not used.",
@@ -219,7 +219,7 @@ final class PolicyBuilder {
         return Optional.of(Rate.of(number.getAsInt()));
     }
 
-    private int weight(Entry entry) {
+    private int weight(Written entry) {
         OptionalInt number = whole(entry.text(), MOST_WEIGHT);
         if (number.isEmpty() || number.getAsInt() < 1) {
             draft.report(Doubt.error("weight-not-understood", "This is not a whole number from 1 to 1000; 1 was used.",

@@ -7,27 +7,25 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
 import slotledger.intake.internal.value.Doubt;
+import slotledger.intake.internal.value.Written;
 import slotledger.model.finding.Finding;
 import slotledger.model.source.Place;
 
 /** What a policy file says, sorted by key but not yet understood; the same for text files and spreadsheets. */
 final class PolicyDraft {
 
-    /** What was written, and where. */
-    record Entry(String text, Place place) {}
-
     /** One target. */
-    record TargetDraft(Map<PolicyKey, Entry> entries, Place place) {}
+    record TargetDraft(Map<PolicyKey, Written> entries, Place place) {}
 
     /** One wave, with what single cost centres may spend in it. */
-    record WaveDraft(Map<PolicyKey, Entry> entries, Map<String, Entry> costCentres, Place place) {}
+    record WaveDraft(Map<PolicyKey, Written> entries, Map<String, Written> costCentres, Place place) {}
 
-    final Map<PolicyKey, Entry> settings = new EnumMap<>(PolicyKey.class);
+    final Map<PolicyKey, Written> settings = new EnumMap<>(PolicyKey.class);
     final List<TargetDraft> targets = new ArrayList<>();
-    final Map<String, Entry> costCentres = new LinkedHashMap<>();
-    final Map<String, Entry> rates = new LinkedHashMap<>();
+    final Map<String, Written> costCentres = new LinkedHashMap<>();
+    final Map<String, Written> rates = new LinkedHashMap<>();
     final List<WaveDraft> waves = new ArrayList<>();
-    final Map<PolicyKey, List<Entry>> leaveAlone = new EnumMap<>(PolicyKey.class);
+    final Map<PolicyKey, List<Written>> leaveAlone = new EnumMap<>(PolicyKey.class);
 
     private final Consumer<Finding> findings;
 
@@ -35,32 +33,32 @@ final class PolicyDraft {
         this.findings = findings;
     }
 
-    void set(PolicyKey key, Entry entry) {
-        Entry before = settings.putIfAbsent(key, entry);
+    void set(PolicyKey key, Written entry) {
+        Written before = settings.putIfAbsent(key, entry);
         if (before != null) {
             twice(key.text(), before, entry);
         }
     }
 
-    void costCentre(String name, Entry entry) {
-        Entry before = costCentres.putIfAbsent(name, entry);
+    void costCentre(String name, Written entry) {
+        Written before = costCentres.putIfAbsent(name, entry);
         if (before != null) {
             twice("the budget of " + name, before, entry);
         }
     }
 
-    void rate(String currency, Entry entry) {
-        Entry before = rates.putIfAbsent(currency, entry);
+    void rate(String currency, Written entry) {
+        Written before = rates.putIfAbsent(currency, entry);
         if (before != null) {
             twice("the rate of " + currency, before, entry);
         }
     }
 
-    void leave(PolicyKey kind, Entry entry) {
+    void leave(PolicyKey kind, Written entry) {
         leaveAlone.computeIfAbsent(kind, key -> new ArrayList<>()).add(entry);
     }
 
-    void report(Doubt doubt, Entry entry) {
+    void report(Doubt doubt, Written entry) {
         findings.accept(doubt.at(entry.place(), entry.text()));
     }
 
@@ -68,7 +66,7 @@ final class PolicyDraft {
         findings.accept(doubt.at(place, seen));
     }
 
-    private void twice(String what, Entry before, Entry entry) {
+    private void twice(String what, Written before, Written entry) {
         report(Doubt.error("key-twice", "%s stands already at %s; the first counts.".formatted(what, before.place()),
                 "every key once", "Delete one of them."), entry);
     }

@@ -11,7 +11,6 @@ import java.util.TreeMap;
 import java.util.function.BiConsumer;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import slotledger.intake.internal.policy.PolicyDraft.Entry;
 import slotledger.intake.internal.policy.PolicyDraft.TargetDraft;
 import slotledger.intake.internal.policy.PolicyDraft.WaveDraft;
 import slotledger.intake.internal.policy.PolicyKey.Section;
@@ -21,6 +20,7 @@ import slotledger.intake.internal.sheet.SheetVisitor;
 import slotledger.intake.internal.template.Templates;
 import slotledger.intake.internal.value.Doubt;
 import slotledger.intake.internal.value.Texts;
+import slotledger.intake.internal.value.Written;
 import slotledger.model.source.Place;
 
 /**
@@ -84,9 +84,9 @@ final class PolicySheets implements SheetVisitor {
         }
     }
 
-    private Entry second(List<Cell> filled, Place place) {
+    private Written second(List<Cell> filled, Place place) {
         Cell cell = filled.size() > 1 ? filled.get(1) : filled.get(0);
-        return new Entry(filled.size() > 1 ? Texts.tidy(cell.text()) : "", place.atColumn(cell.column(), ""));
+        return new Written(filled.size() > 1 ? Texts.tidy(cell.text()) : "", place.atColumn(cell.column(), ""));
     }
 
     private void setting(String first, List<Cell> filled, Place place) {
@@ -119,15 +119,15 @@ final class PolicySheets implements SheetVisitor {
             headings(filled, place);
             return;
         }
-        Map<PolicyKey, Entry> entries = new EnumMap<>(PolicyKey.class);
-        Map<String, Entry> centres = new LinkedHashMap<>();
+        Map<PolicyKey, Written> entries = new EnumMap<>(PolicyKey.class);
+        Map<String, Written> centres = new LinkedHashMap<>();
         for (Cell cell : filled) {
             PolicyKey key = columns.get(cell.column());
             if (key != null) {
-                entries.put(key, new Entry(Texts.tidy(cell.text()), place.atColumn(cell.column(), key.text())));
+                entries.put(key, new Written(Texts.tidy(cell.text()), place.atColumn(cell.column(), key.text())));
             } else if (centreColumns.containsKey(cell.column())) {
                 centres.put(centreColumns.get(cell.column()),
-                        new Entry(Texts.tidy(cell.text()), place.atColumn(cell.column(), "")));
+                        new Written(Texts.tidy(cell.text()), place.atColumn(cell.column(), "")));
             }
         }
         if (entries.size() < 2) {
@@ -165,7 +165,7 @@ final class PolicySheets implements SheetVisitor {
         columns = found;
     }
 
-    private void amount(String first, List<Cell> filled, Place place, BiConsumer<String, Entry> amounts) {
+    private void amount(String first, List<Cell> filled, Place place, BiConsumer<String, Written> amounts) {
         if (filled.size() == 1 || filled.get(1).type() == Cell.Type.TEXT && !filled.get(1).text().matches(".*\\d.*")) {
             note(place, first);
         } else {
@@ -180,7 +180,7 @@ final class PolicySheets implements SheetVisitor {
             return;
         }
         for (Cell cell : filled.subList(1, filled.size())) {
-            draft.leave(kind.get(), new Entry(Texts.tidy(cell.text()), place.atColumn(cell.column(), "")));
+            draft.leave(kind.get(), new Written(Texts.tidy(cell.text()), place.atColumn(cell.column(), "")));
         }
     }
 

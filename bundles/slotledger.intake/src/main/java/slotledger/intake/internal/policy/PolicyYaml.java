@@ -1,70 +1,49 @@
 package slotledger.intake.internal.policy;
 
+import java.nio.file.Path;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.function.BiConsumer;
-import org.snakeyaml.engine.v2.api.LoadSettings;
-import org.snakeyaml.engine.v2.api.lowlevel.Compose;
-import org.snakeyaml.engine.v2.exceptions.Mark;
-import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
-import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
 import org.snakeyaml.engine.v2.nodes.MappingNode;
 import org.snakeyaml.engine.v2.nodes.Node;
 import org.snakeyaml.engine.v2.nodes.NodeTuple;
 import org.snakeyaml.engine.v2.nodes.ScalarNode;
 import org.snakeyaml.engine.v2.nodes.SequenceNode;
 import slotledger.intake.IntakeException;
-import slotledger.intake.internal.policy.PolicyDraft.Entry;
 import slotledger.intake.internal.policy.PolicyDraft.TargetDraft;
 import slotledger.intake.internal.policy.PolicyDraft.WaveDraft;
 import slotledger.intake.internal.policy.PolicyKey.Section;
 import slotledger.intake.internal.value.Doubt;
-import slotledger.model.source.Place;
-
+import slotledger.intake.internal.value.Written;
+import slotledger.intake.internal.yaml.YamlText;
 /** Reads a policy from a small YAML text. */
 final class PolicyYaml {
 
-    private final String file;
+    private static final YamlText.About ABOUT = new YamlText.About("policy", "budget: 12000");
+
+    private final Path file;
+    private final YamlText yaml;
     private final PolicyDraft draft;
 
-    PolicyYaml(String file, PolicyDraft draft) {
+    PolicyYaml(Path file, PolicyDraft draft) {
         this.file = file;
+        this.yaml = new YamlText(ABOUT, file);
         this.draft = draft;
     }
 
-    void read(String text) throws IntakeException {
-        Optional<Node> root;
-        try {
-            root = new Compose(LoadSettings.builder().setLabel(file).build()).composeString(text);
-        } catch (MarkedYamlEngineException e) {
-            Place place = e.getProblemMark().map(this::place).orElse(Place.ofFile(file));
-            throw unreadable(place, e.getProblem(), e);
-        } catch (YamlEngineException e) {
-            throw unreadable(Place.ofFile(file), e.getMessage(), e);
-        }
-        if (root.isEmpty() || !(root.get() instanceof MappingNode mapping)) {
-            throw unreadable(Place.ofFile(file), "it has no keys", null);
-        }
-        for (NodeTuple tuple : mapping.getValue()) {
+    void read() throws IntakeException {
+        for (NodeTuple tuple : yaml.read(file).orElseThrow(yaml::withoutKeys)) {
             top(key(tuple), tuple.getKeyNode(), tuple.getValueNode());
         }
-    }
-
-    private static IntakeException unreadable(Place place, String problem, Exception cause) {
-        return new IntakeException(Doubt.error("policy-not-readable",
-                "The policy can't be read: %s.".formatted(problem),
-                "lines such as \"budget: 12000\"", "Compare the line with the template of the policy.").at(place, ""),
-                        cause);
     }
 
     private void top(String key, Node keyNode, Node value) {
         Optional<PolicyKey> setting = PolicyKey.of(Section.SETTINGS, key);
         Optional<Section> section = Section.of(key);
         if (setting.isPresent() && value instanceof ScalarNode scalar) {
-            draft.set(setting.get(), entry(scalar));
+            draft.set(setting.get(), yaml.written(scalar));
         } else if (section.isEmpty()) {
             unknown(Section.SETTINGS, key, keyNode);
         } else {
@@ -90,7 +69,7 @@ final class PolicyYaml {
         for (NodeTuple tuple : mapping.getValue()) {
             Optional<PolicyKey> key = PolicyKey.of(Section.SETTINGS, prefix + key(tuple));
             if (key.isPresent() && tuple.getValueNode() instanceof ScalarNode scalar) {
-                draft.set(key.get(), entry(scalar));
+                draft.set(key.get(), yaml.written(scalar));
             } else {
                 unknown(Section.SETTINGS, prefix + key(tuple), tuple.getKeyNode());
             }
@@ -107,11 +86,11 @@ final class PolicyYaml {
                 wrong(item, "a target beginning with \"- role:\"");
                 continue;
             }
-            TargetDraft target = new TargetDraft(new EnumMap<>(PolicyKey.class), place(item));
+            TargetDraft target = new TargetDraft(new EnumMap<>(PolicyKey.class), yaml.place(item));
             for (NodeTuple tuple : mapping.getValue()) {
                 Optional<PolicyKey> key = PolicyKey.of(Section.TARGETS, key(tuple));
                 if (key.isPresent() && tuple.getValueNode() instanceof ScalarNode scalar) {
-                    target.entries().put(key.get(), entry(scalar));
+                    target.entries().put(key.get(), yaml.written(scalar));
                 } else {
                     unknown(Section.TARGETS, key(tuple), tuple.getKeyNode());
                 }
@@ -120,14 +99,14 @@ final class PolicyYaml {
         }
     }
 
-    private void amounts(Node value, String shape, BiConsumer<String, Entry> amounts) {
+    private void amounts(Node value, String shape, BiConsumer<String, Written> amounts) {
         if (!(value instanceof MappingNode mapping)) {
             wrong(value, shape);
             return;
         }
         for (NodeTuple tuple : mapping.getValue()) {
             if (tuple.getValueNode() instanceof ScalarNode scalar) {
-                amounts.accept(key(tuple), entry(scalar));
+                amounts.accept(key(tuple), yaml.written(scalar));
             } else {
                 wrong(tuple.getValueNode(), "a number");
             }
@@ -144,11 +123,11 @@ final class PolicyYaml {
                 wrong(item, "a wave beginning with \"- name:\"");
                 continue;
             }
-            WaveDraft wave = new WaveDraft(new EnumMap<>(PolicyKey.class), new LinkedHashMap<>(), place(item));
+            WaveDraft wave = new WaveDraft(new EnumMap<>(PolicyKey.class), new LinkedHashMap<>(), yaml.place(item));
             for (NodeTuple tuple : mapping.getValue()) {
                 Optional<PolicyKey> key = PolicyKey.of(Section.WAVES, key(tuple));
                 if (key.isPresent() && tuple.getValueNode() instanceof ScalarNode scalar) {
-                    wave.entries().put(key.get(), entry(scalar));
+                    wave.entries().put(key.get(), yaml.written(scalar));
                 } else if (Section.of(key(tuple)).filter(Section.COST_CENTRES::equals).isPresent()) {
                     amounts(tuple.getValueNode(), "lines such as \"4711: 3000\" below it", wave.costCentres()::put);
                 } else {
@@ -174,7 +153,7 @@ final class PolicyYaml {
                     : List.of(tuple.getValueNode());
             for (Node item : items) {
                 if (item instanceof ScalarNode scalar) {
-                    draft.leave(kind.get(), entry(scalar));
+                    draft.leave(kind.get(), yaml.written(scalar));
                 } else {
                     wrong(item, "a text");
                 }
@@ -182,31 +161,19 @@ final class PolicyYaml {
         }
     }
 
-    private static String key(NodeTuple tuple) {
-        return tuple.getKeyNode() instanceof ScalarNode scalar ? scalar.getValue() : "";
-    }
-
-    private Entry entry(ScalarNode scalar) {
-        return new Entry(scalar.getValue(), place(scalar));
-    }
-
-    private Place place(Node node) {
-        return node.getStartMark().map(this::place).orElse(Place.ofFile(file));
-    }
-
-    private Place place(Mark mark) {
-        return new Place(file, "", OptionalInt.of(mark.getLine() + 1), OptionalInt.of(mark.getColumn() + 1), "");
+    private String key(NodeTuple tuple) {
+        return yaml.key(tuple).text();
     }
 
     private void unknown(Section section, String key, Node node) {
         draft.report(Doubt.error("unknown-key",
                 "The key \"%s\" is not known here, or what follows it does not belong there."
-                .formatted(key), "a key of a policy", PolicyKey.advice(section, key)), place(node), key);
+                .formatted(key), "a key of a policy", PolicyKey.advice(section, key)), yaml.place(node), key);
     }
 
     private void wrong(Node node, String expected) {
         draft.report(Doubt.error("policy-shape", "This does not belong here.", expected,
-                "Compare the lines with the template of the policy."), place(node),
+                "Compare the lines with the template of the policy."), yaml.place(node),
                 node instanceof ScalarNode scalar ? scalar.getValue() : "");
     }
 }

@@ -3,7 +3,6 @@ package slotledger.intake.internal.receipt;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import slotledger.intake.IntakeException;
@@ -12,9 +11,8 @@ import slotledger.intake.internal.fleet.CellReader;
 import slotledger.intake.internal.offer.RowKinds;
 import slotledger.intake.internal.sheet.SheetFile;
 import slotledger.intake.internal.table.Field;
-import slotledger.intake.internal.table.Headings;
 import slotledger.intake.internal.table.Table;
-import slotledger.intake.internal.table.TableFinder;
+import slotledger.intake.internal.table.TableFiles;
 import slotledger.intake.internal.table.TableRow;
 import slotledger.intake.internal.table.TableVisitor;
 import slotledger.intake.internal.value.Doubt;
@@ -29,23 +27,17 @@ public final class ReceiptReader {
     private static final String HEADINGS = "receipt-headings.txt";
     private static final int LEAST_FIELDS = 2;
 
-    private final SheetFile sheets;
+    private final TableFiles tables;
 
     public ReceiptReader(SheetFile sheets) {
-        this.sheets = sheets;
+        tables = new TableFiles(sheets, HEADINGS, LEAST_FIELDS,
+                "a table with the headings part and packs (or modules)");
     }
 
     /** Reads all files as one list. */
     public Reading<List<Receipt>> read(List<Path> files, Progress progress) throws IntakeException {
         Rows rows = new Rows();
-        List<TableUse> uses = new ArrayList<>();
-        for (Path file : files) {
-            TableFinder finder = new TableFinder(String.valueOf(file.getFileName()), Headings.of(HEADINGS, Map.of()),
-                    LEAST_FIELDS, rows, rows.findings::add);
-            sheets.read(file, finder, progress);
-            finder.endFile("a table with the headings part and packs (or modules)");
-            uses.addAll(finder.uses());
-        }
+        List<TableUse> uses = tables.read(files, rows, rows.findings::add, progress);
         return new Reading<>(List.copyOf(rows.receipts), uses, rows.findings);
     }
 

@@ -14,9 +14,8 @@ import slotledger.intake.internal.offer.KindReader;
 import slotledger.intake.internal.offer.RowKinds;
 import slotledger.intake.internal.sheet.SheetFile;
 import slotledger.intake.internal.table.Field;
-import slotledger.intake.internal.table.Headings;
 import slotledger.intake.internal.table.Table;
-import slotledger.intake.internal.table.TableFinder;
+import slotledger.intake.internal.table.TableFiles;
 import slotledger.intake.internal.table.TableRow;
 import slotledger.intake.internal.table.TableVisitor;
 import slotledger.intake.internal.value.Doubt;
@@ -32,22 +31,16 @@ public final class ShelfReader {
     public static final String HEADINGS = "shelf-headings.txt";
     private static final int LEAST_FIELDS = 2;
 
-    private final SheetFile sheets;
+    private final TableFiles tables;
 
     public ShelfReader(SheetFile sheets) {
-        this.sheets = sheets;
+        tables = new TableFiles(sheets, HEADINGS, LEAST_FIELDS,
+                "a table with headings such as module and count");
     }
 
     public Reading<Shelf> read(List<Path> files, Progress progress) throws IntakeException {
         Rows rows = new Rows();
-        List<TableUse> uses = new ArrayList<>();
-        for (Path file : files) {
-            TableFinder finder = new TableFinder(String.valueOf(file.getFileName()), Headings.of(HEADINGS, Map.of()),
-                    LEAST_FIELDS, rows, rows.findings::add);
-            sheets.read(file, finder, progress);
-            finder.endFile("a table with headings such as module and count");
-            uses.addAll(finder.uses());
-        }
+        List<TableUse> uses = tables.read(files, rows, rows.findings::add, progress);
         return new Reading<>(new Shelf(rows.pieces), uses, rows.findings);
     }
 

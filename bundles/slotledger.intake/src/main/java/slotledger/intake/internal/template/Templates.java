@@ -20,8 +20,7 @@ import slotledger.intake.internal.report.WholeFile;
 
 /**
  * Writes the fill-in files: workbooks with explanations on their headings and an example row, and three text files.
- * They
- * have the names a project's files have, so that the folder can be used once they are filled in.
+ * They have the names a project's files have, so that the folder can be used once they are filled in.
  */
 public final class Templates {
 

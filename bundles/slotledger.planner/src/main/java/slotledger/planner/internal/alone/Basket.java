@@ -48,7 +48,7 @@ final class Basket {
 
     /** Just enough packs, just too few, as many as a price step asks for, all there are. */
     private static TreeSet<Integer> tries(Offer offer, long modules) {
-        int enough = Math.toIntExact(-Math.floorDiv(-modules, (long) offer.packSize()));
+        int enough = Math.toIntExact(offer.packsFor(modules));
         TreeSet<Integer> tries = new TreeSet<>(List.of(enough, enough - 1));
         offer.steps().stream().map(PriceStep::fromPacks).filter(from -> from > enough).forEach(tries::add);
         int most = offer.stock().orElse(Integer.MAX_VALUE);
@@ -67,7 +67,7 @@ final class Basket {
         List<Bill.Line> lines = new ArrayList<>();
         long missing = modules;
         for (Offer offer : cheapestFirst) {
-            long wanted = -Math.floorDiv(-missing, (long) offer.packSize());
+            long wanted = offer.packsFor(missing);
             int packs = Math.toIntExact(Math.min(wanted, offer.stock().orElse(Integer.MAX_VALUE)));
             if (packs > 0) {
                 lines.add(new Bill.Line(offer, packs));

@@ -70,7 +70,7 @@ final class Shop {
     }
 
     private static int packs(Offer offer, long modules) {
-        return Math.toIntExact(-Math.floorDiv(-modules, (long) offer.packSize()));
+        return Math.toIntExact(offer.packsFor(modules));
     }
 
     /** Takes what a population needs; says no where the cost centre can't pay for it. */

@@ -201,10 +201,6 @@ final class Bound {
         return up.bitLength() < Long.SIZE ? up.longValue() : Long.MIN_VALUE;
     }
 
-    double approximately() {
-        return scaled.doubleValue() / Math.scalb(1.0, shift);
-    }
-
     double unit() {
         return Math.scalb(1.0, -shift);
     }

@@ -99,7 +99,7 @@ final class CentreShares {
      * budgets are meant with it. Where further packs have other prices, with the most that a pack costs on average.
      */
     void addBudgets(List<Limit> limits) {
-        long sizes = offers.stream().mapToLong(Offer::packSize).reduce(1, CentreShares::commonMultiple);
+        long sizes = offers.stream().mapToLong(Offer::packSize).reduce(1, Divisors::leastCommonMultiple);
         long unit = tax.inBudgets() ? TaxRows.unit(Purchasing.percents(offers, tax)) : Percent.PARTS;
         long parts = Math.multiplyExact(sizes, Percent.PARTS / unit);
         for (int centre = 1; centre < centres.size(); centre++) {
@@ -116,17 +116,6 @@ final class CentreShares {
             limits.add(new Limit(Limit.Of.CENTRE_BUDGET, centres.get(centre), programme.rows().size(), parts));
             programme.atMost("budget of cost centre " + centres.get(centre), goods, most);
         }
-    }
-
-    private static long commonMultiple(long one, long other) {
-        long a = one;
-        long b = other;
-        while (b != 0) {
-            long rest = a % b;
-            a = b;
-            b = rest;
-        }
-        return Math.multiplyExact(one / a, other);
     }
 
     int[][] uses(long[] values) {

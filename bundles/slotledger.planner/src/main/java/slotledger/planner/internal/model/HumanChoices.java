@@ -14,8 +14,7 @@ import slotledger.solver.Linear;
 
 /**
  * What people decided, as rows and goals. A pinned class has two populations: that of the pin, and the present one,
- * which
- * counts as the worst miss of all. For each lab a choice among what its machines can have in common, or to change
+ * which counts as the worst miss of all. For each lab a choice among what its machines can have in common, or to change
  * nothing, which is a miss where the lab is mixed now. At most so many machines are opened.
  */
 final class HumanChoices {

@@ -108,7 +108,7 @@ final class Purchasing {
         if (need.isEmpty()) {
             return 0;
         }
-        long packs = -Math.floorDiv(-need.getAsLong(), offer.packSize());
+        long packs = offer.packsFor(need.getAsLong());
         if (packs > 0 && offer.rule() == PriceRule.ALL_PACKS) {
             packs = Math.max(packs, offer.steps().get(offer.steps().size() - 1).fromPacks());
         }

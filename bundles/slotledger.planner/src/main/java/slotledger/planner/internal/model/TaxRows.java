@@ -26,16 +26,7 @@ final class TaxRows {
 
     /** The largest number of parts that every percentage, and the whole, is a multiple of. */
     static long unit(Collection<Percent> percents) {
-        long unit = Percent.PARTS;
-        for (Percent percent : percents) {
-            long other = percent.parts();
-            while (other != 0) {
-                long rest = unit % other;
-                unit = other;
-                other = rest;
-            }
-        }
-        return unit;
+        return percents.stream().mapToLong(Percent::parts).reduce(Percent.PARTS, Divisors::greatestCommon);
     }
 
     /** Parts of a percentage, as this counts them. */

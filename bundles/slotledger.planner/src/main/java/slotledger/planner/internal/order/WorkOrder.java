@@ -1,7 +1,6 @@
 package slotledger.planner.internal.order;
 
 import java.util.ArrayList;
-import java.util.BitSet;
 import java.util.List;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
@@ -29,7 +28,6 @@ final class WorkOrder {
     private final boolean[] started;
     private final int[] waitsFor;
     private final int[] order;
-    private final BitSet rings = new BitSet();
     private int done;
 
     WorkOrder(WorkTable table, Provision provision) {
@@ -63,11 +61,6 @@ final class WorkOrder {
     /** The openings, first ones first. */
     int[] order() {
         return order.clone();
-    }
-
-    /** Whether an opening comes before something it needs is pulled. */
-    boolean opensRing(int opening) {
-        return rings.get(opening);
     }
 
     private void work() {
@@ -257,7 +250,6 @@ final class WorkOrder {
         if (best < 0) {
             return false;
         }
-        rings.set(best);
         leaveQueue(best);
         start(best);
         return true;

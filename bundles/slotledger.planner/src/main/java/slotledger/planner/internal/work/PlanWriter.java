@@ -91,9 +91,8 @@ public final class PlanWriter {
     public Plan write(List<Leftover> leftovers, Proof proof, Freeing freeing, List<Finding> remarks)
             throws PlannerException {
         Spending spending = spending();
-        WhatIsLeft left = new WhatIsLeft(
-                stock, request.market().suppliers(), spending, purchases.lines(), leftovers, policy.sparePercent(),
-                policy.reusePulled());
+        WhatIsLeft left =
+                new WhatIsLeft(stock, spending, purchases.lines(), leftovers, policy.reusePulled());
         Obstacles obstacles =
                 new Obstacles(new BoardObstacles(stock), new SupplyObstacles(stock, policy, left, freeing));
         List<MachinePlan> machines = new ArrayList<>();

@@ -1,4 +1,4 @@
-package slotledger.intake.internal.choices;
+package slotledger.intake.internal.yaml;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -19,21 +19,33 @@ import org.snakeyaml.engine.v2.nodes.ScalarNode;
 import org.snakeyaml.engine.v2.nodes.SequenceNode;
 import slotledger.intake.IntakeException;
 import slotledger.intake.internal.value.Doubt;
+import slotledger.intake.internal.value.Written;
 import slotledger.model.source.Place;
 
-/** A file of choices as lines with their places. */
-final class YamlText {
+/** A small YAML text as lines with their places. */
+public final class YamlText {
+
+    /**
+     * What people are told of a text.
+     *
+     * @param name    what it is, in the plural or not: "choices"
+     * @param example what a line of it looks like
+     */
+    public record About(String name, String example) {
+    }
 
     private static final long LARGEST = 1_000_000;
 
+    private final About about;
     private final String file;
 
-    YamlText(Path file) {
+    public YamlText(About about, Path file) {
+        this.about = about;
         this.file = String.valueOf(file.getFileName());
     }
 
-    /** The lines at the top; none in a file that holds comments only. */
-    List<NodeTuple> read(Path path) throws IntakeException {
+    /** The lines at the top; empty in a file that holds comments only. */
+    public Optional<List<NodeTuple>> read(Path path) throws IntakeException {
         Optional<Node> root;
         try {
             if (Files.size(path) > LARGEST) {
@@ -43,42 +55,52 @@ final class YamlText {
             root = new Compose(LoadSettings.builder().setLabel(file).build()).composeString(text);
         } catch (MarkedYamlEngineException e) {
             Place place = e.getProblemMark().map(this::place).orElse(Place.ofFile(file));
-            throw unreadable(place, e.getProblem(), "lines such as \"most machines opened: 100\"",
-                    "Compare the line with the template of the choices.", e);
-        } catch (YamlEngineException | IOException e) {
+            throw misshapen(place, e.getProblem(), e);
+        } catch (YamlEngineException e) {
+            throw misshapen(Place.ofFile(file), e.getMessage(), e);
+        } catch (IOException e) {
             throw unreadable(Place.ofFile(file), e.getMessage(), "a text file in UTF-8",
                     "Check its name and save it as UTF-8 text.", e);
         }
         if (root.isPresent() && !(root.get() instanceof MappingNode)) {
-            throw unreadable(Place.ofFile(file), "it has no keys", "lines such as \"most machines opened: 100\"",
-                    "Compare it with the template of the choices.", null);
+            throw withoutKeys();
         }
-        return root.map(node -> ((MappingNode) node).getValue()).orElse(List.of());
+        return root.map(node -> ((MappingNode) node).getValue());
     }
 
-    private static IntakeException unreadable(
+    /** What to say of a text that holds nothing, where something is needed. */
+    public IntakeException withoutKeys() {
+        return misshapen(Place.ofFile(file), "it has no keys", null);
+    }
+
+    private IntakeException misshapen(Place place, String problem, Exception cause) {
+        return unreadable(place, problem, "lines such as \"%s\"".formatted(about.example()),
+                "Compare the line with the template of the %s.".formatted(about.name()), cause);
+    }
+
+    private IntakeException unreadable(
             Place place, String problem, String expected, String remedy, Exception cause) {
-        return new IntakeException(Doubt.error("choices-not-readable",
-                "The choices can't be read: %s.".formatted(problem), expected, remedy).at(place, ""), cause);
+        return new IntakeException(Doubt.error(about.name() + "-not-readable",
+                "The %s can't be read: %s.".formatted(about.name(), problem), expected, remedy).at(place, ""), cause);
     }
 
     /** One text or a list of texts; empty where it is something else. */
-    Optional<List<Written>> texts(Node node) {
+    public Optional<List<Written>> texts(Node node) {
         List<Node> items = node instanceof SequenceNode list ? list.getValue() : List.of(node);
         return items.stream().allMatch(ScalarNode.class::isInstance)
                 ? Optional.of(items.stream().map(this::written).toList()) : Optional.empty();
     }
 
-    Written key(NodeTuple line) {
+    public Written key(NodeTuple line) {
         return written(line.getKeyNode());
     }
 
     /** What is written; empty where it is no text. */
-    Written written(Node node) {
+    public Written written(Node node) {
         return new Written(node instanceof ScalarNode scalar ? scalar.getValue() : "", place(node));
     }
 
-    private Place place(Node node) {
+    public Place place(Node node) {
         return node.getStartMark().map(this::place).orElse(Place.ofFile(file));
     }
 

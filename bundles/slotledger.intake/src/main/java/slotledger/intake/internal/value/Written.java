@@ -1,4 +1,4 @@
-package slotledger.intake.internal.choices;
+package slotledger.intake.internal.value;
 
 import slotledger.model.source.Place;
 
@@ -8,5 +8,5 @@ import slotledger.model.source.Place;
  * @param text  as it is written
  * @param place file, line and column
  */
-record Written(String text, Place place) {
+public record Written(String text, Place place) {
 }
