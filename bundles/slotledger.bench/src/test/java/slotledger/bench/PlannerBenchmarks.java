@@ -41,7 +41,8 @@ public final class PlannerBenchmarks {
             plan("4g", "BOARDS_300", 100_000, "17.7 s, 0.031 %"),
             plan("4g", "BOARDS_1000", 100_000, "198 s, 0.17 %"),
             plan("4g", "ALL_DIFFERENT", 1_000_000, "100.7 s, 0.010 %"),
-            ungrouped("CBC", 1_000, "6.7 % after 45 s"), ungrouped("SCIP", 1_000, ""),
+            ungrouped("HIGHS", 1_000, "2.0 % after 45 s"), ungrouped("CBC", 1_000, "6.7 % after 45 s"),
+            ungrouped("SCIP", 1_000, ""), ungrouped("HIGHS", 10_000, ""),
             ungrouped("CBC", 10_000, "no plan after 60 s"), ungrouped("SCIP", 10_000, ""));
 
     private PlannerBenchmarks() {

@@ -4,12 +4,17 @@ import com.google.ortools.linearsolver.MPConstraint;
 import com.google.ortools.linearsolver.MPObjective;
 import com.google.ortools.linearsolver.MPSolver;
 import com.google.ortools.linearsolver.MPVariable;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalDouble;
 import slotledger.bench.fleet.FleetCase;
 import slotledger.bench.fleet.Fleets;
 import slotledger.lib.solver.NativeSolver;
+import slotledger.lib.solver.NativeSolverException;
 import slotledger.model.task.Progress;
 import slotledger.ortools.internal.ScipSolver;
 import slotledger.planner.PlanRequest;
@@ -20,7 +25,8 @@ import slotledger.planner.internal.choice.Options;
 import slotledger.planner.internal.model.PlanModel;
 import slotledger.rules.standard.StandardRules;
 import slotledger.solver.IntegerProgramme;
-import slotledger.solver.Linear;
+import slotledger.solver.text.ProgrammeForm;
+import slotledger.testkit.Highs;
 
 /**
  * Gives the whole fleet to a general solver as it would be written down without thinking: one row a machine, least
@@ -29,6 +35,13 @@ import slotledger.solver.Linear;
 public final class UngroupedRun {
 
     private static final long MILLIS = 1000;
+
+    private record Answer(String status, OptionalDouble value, double bound) {
+        String gap() {
+            return value.isEmpty() ? "null"
+                    : String.format(Locale.ROOT, "%.6f", (value.getAsDouble() - bound) / value.getAsDouble());
+        }
+    }
 
     private UngroupedRun() {
     }
@@ -44,19 +57,37 @@ public final class UngroupedRun {
         PlanRequest request = Fleets.request(FleetCase.valueOf(arguments[0]), size, Long.parseLong(arguments[2]));
         Listed listed = new Planning(StandardRules.create(), new ScipSolver()).list(request, Progress.NONE);
         PlanModel model = new PlanModel(request, listed.stock(), single(listed.options()));
+        model.programme().atMost("missed", model.goals().get(0).sum(), 0);
+        Answer answer = arguments[3].equals("HIGHS") ? highs(model, seconds) : ortools(model, arguments[3], seconds);
+        System.out.println(String.format(Locale.ROOT, """
+                {"solver": "%s", "case": "%s", "machines": %d, "limit": %d, "status": "%s", "rows": %d, \
+                "columns": %d, "cost": %.0f, "costBound": %.0f, "gap": %s}""",
+                arguments[3], arguments[0], size, seconds, answer.status(), model.programme().rows().size(),
+                model.programme().size(), answer.value().orElse(0), answer.bound(), answer.gap()));
+    }
+
+    private static Answer ortools(PlanModel model, String name, int seconds) throws NativeSolverException {
         NativeSolver.load();
-        MPSolver solver = MPSolver.createSolver(arguments[3]);
+        MPSolver solver = MPSolver.createSolver(name);
         build(model, solver);
         solver.setTimeLimit(seconds * MILLIS);
         MPSolver.ResultStatus status = solver.solve();
         boolean found = status == MPSolver.ResultStatus.OPTIMAL || status == MPSolver.ResultStatus.FEASIBLE;
-        double value = found ? solver.objective().value() : 0;
-        double bound = solver.objective().bestBound();
-        System.out.println(String.format(Locale.ROOT, """
-                {"solver": "%s", "case": "%s", "machines": %d, "limit": %d, "status": "%s", "rows": %d, \
-                "columns": %d, "cost": %.0f, "costBound": %.0f, "gap": %s}""",
-                arguments[3], arguments[0], size, seconds, status, solver.numConstraints(), solver.numVariables(),
-                value, bound, found ? String.format(Locale.ROOT, "%.6f", (value - bound) / value) : "null"));
+        return new Answer(status.name(), found ? OptionalDouble.of(solver.objective().value()) : OptionalDouble.empty(),
+                solver.objective().bestBound());
+    }
+
+    private static Answer highs(PlanModel model, int seconds) throws NativeSolverException, IOException {
+        Path file = Files.createTempFile("ungrouped", ProgrammeForm.MPS.ending());
+        try (Highs highs = new Highs(NativeSolver.load())) {
+            Files.writeString(file,
+                    ProgrammeForm.MPS.text(model.programme(), model.goals().get(1).sum(), "one row a machine"));
+            highs.read(file);
+            Highs.Ending ending = highs.solve(seconds);
+            return new Answer(ending.name(), highs.value(), highs.bound());
+        } finally {
+            Files.delete(file);
+        }
     }
 
     private static List<Options> single(List<Options> grouped) {
@@ -83,9 +114,6 @@ public final class UngroupedRun {
             MPConstraint made = solver.makeConstraint(low(row.low()), high(row.high()));
             row.sum().forEach((variable, factor) -> made.setCoefficient(variables[variable], factor));
         }
-        Linear missed = model.goals().get(0).sum();
-        MPConstraint none = solver.makeConstraint(MPSolver.infinity() * -1, 0);
-        missed.forEach((variable, factor) -> none.setCoefficient(variables[variable], factor));
         MPObjective cost = solver.objective();
         model.goals().get(1).sum().forEach((variable, factor) -> cost.setCoefficient(variables[variable], factor));
         cost.setMinimization();

@@ -3,9 +3,6 @@ package slotledger.planner.internal;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import com.google.ortools.modelbuilder.ModelBuilder;
-import com.google.ortools.modelbuilder.ModelSolver;
-import com.google.ortools.modelbuilder.SolveStatus;
 import java.io.File;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -28,6 +25,7 @@ import slotledger.planner.GoalText;
 import slotledger.planner.PlanRequest;
 import slotledger.planner.PlannerException;
 import slotledger.solver.text.ProgrammeForm;
+import slotledger.testkit.Highs;
 
 /**
  * Outside check: general solvers read the written programmes and are asked for the same optimum. GLPK (glpsol) and CBC
@@ -40,6 +38,7 @@ class GeneralSolversTest {
     private static final double TOLERANCE = 1e-6;
     private static final int SMALL_FLEETS = 10;
     private static final String SECONDS = "3";
+    private static final double SECONDS_FOR_HIGHS = 60;
 
     @TempDir
     Path folder;
@@ -60,21 +59,24 @@ class GeneralSolversTest {
                 Pattern.compile("Optimal - objective value (\\S+)"));
     }
 
-    /** HiGHS is no package of this Debian; here it is the one inside OR-Tools, which reads the MPS file. */
+    /** HiGHS is no package of this Debian; here it is the one that comes with OR-Tools, asked by its C interface. */
     @Test
-    void highsFindsTheSameOptimum() throws PlannerException, NativeSolverException {
-        NativeSolver.load();
+    void highsFindsTheSameOptimum() throws PlannerException, NativeSolverException, IOException {
+        Path libraries = NativeSolver.load();
+        Assumptions.assumeTrue(Highs.isIn(libraries), "OR-Tools brings no HiGHS for this platform.");
         int agreed = 0;
         for (PlanRequest request : requests()) {
-            for (GoalText goal : new Planning(new PlainRules(), new ScipSolver())
-                    .goalTexts(request, ProgrammeForm.MPS, Progress.NONE)) {
-                ModelBuilder model = new ModelBuilder();
-                assertTrue(model.importFromMpsString(goal.text()), "HiGHS must read " + goal.goal());
-                ModelSolver highs = new ModelSolver("HIGHS");
-                Assumptions.assumeTrue(highs.solverIsSupported(), "OR-Tools holds no HiGHS here.");
-                assertEquals(SolveStatus.OPTIMAL, highs.solve(model), goal.goal());
-                assertEquals(goal.value(), highs.getObjectiveValue(), allowed(goal), goal.goal());
-                agreed++;
+            for (ProgrammeForm form : ProgrammeForm.values()) {
+                for (GoalText goal : new Planning(new PlainRules(), new ScipSolver())
+                        .goalTexts(request, form, Progress.NONE)) {
+                    Path file = Files.writeString(folder.resolve("highs" + form.ending()), goal.text());
+                    try (Highs highs = new Highs(libraries)) {
+                        highs.read(file);
+                        assertEquals(Highs.Ending.OPTIMAL, highs.solve(SECONDS_FOR_HIGHS), goal.goal());
+                        assertEquals(goal.value(), highs.value().orElseThrow(), allowed(goal), goal.goal());
+                    }
+                    agreed++;
+                }
             }
         }
         System.out.printf("HiGHS: same optimum of %d programmes%n", agreed);
