@@ -80,8 +80,8 @@ final class CurveByPrices {
             begin(dearest);
             long largest = found.lastKey();
             SortedSet<Long> open = CurveSweep.budgets(largest, points);
-            open.removeAll(found.keySet());
-            asked.map(Money::minor).filter(budget -> !found.containsKey(budget)).ifPresent(open::add);
+            open.remove(largest);
+            asked.map(Money::minor).filter(budget -> budget != largest).ifPresent(open::add);
             int count = open.size();
             int prices = Math.min(MOST_PRICES, Math.max(NEAR_ASKED, points));
             for (int i = 0; i < NEAR_ASKED && asked.isPresent(); i++) {
@@ -112,6 +112,7 @@ final class CurveByPrices {
             }
             Sample all = sweep.at(dearest, progress);
             byPrice.put(dearest, all);
+            byPrice.put(1L, sweep.at(1, progress));
             Optional<long[]> most = sweep.round(
                     List.of(all), Optional.empty(), UNLIMITED, dearest, progress);
             long[] values = most.or(() -> Optional.ofNullable(found.isEmpty() ? null : nothing))
