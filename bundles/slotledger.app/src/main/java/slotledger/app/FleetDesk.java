@@ -3,6 +3,7 @@ package slotledger.app;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import slotledger.model.delivery.Delivery;
 import slotledger.model.machine.Machine;
 import slotledger.model.machine.Population;
@@ -66,6 +67,15 @@ public interface FleetDesk {
 
     /** Plans as {@link #plan} does, and answers questions about the plan afterwards without listing anything again. */
     PlanQuestions ask(Survey survey, Progress progress) throws DeskException;
+
+    /**
+     * Budget against weighted machines on target, without making a plan first: what is found for each budget, and what
+     * no plan can exceed. {@link PlanQuestions#curve} makes the best plan for each budget instead, and takes longer.
+     *
+     * @param points about how many, at least 2
+     * @param soFar  is told the curve after every point
+     */
+    BudgetCurve curve(Survey survey, int points, Consumer<BudgetCurve> soFar, Progress progress) throws DeskException;
 
     /** Writes a curve of budgets as a workbook with a chart. */
     void writeCurve(BudgetCurve curve, String title, Path file, boolean force) throws DeskException;

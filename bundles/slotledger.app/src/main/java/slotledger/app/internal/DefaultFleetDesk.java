@@ -9,6 +9,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.osgi.service.component.annotations.Activate;
@@ -189,6 +190,16 @@ public final class DefaultFleetDesk implements FleetDesk {
             Advice advice = advisor.advise(request, progress);
             new PlanCheck(rules).check(advice.plan(), survey.fleet());
             return new AdvisedQuestions(advice);
+        } catch (PlannerException problem) {
+            throw new DeskException(Trouble.PLAN, problem.getMessage(), problem);
+        }
+    }
+
+    @Override
+    public BudgetCurve curve(Survey survey, int points, Consumer<BudgetCurve> soFar, Progress progress)
+            throws DeskException {
+        try {
+            return advisor.curve(PlanRequests.of(survey), points, soFar, progress);
         } catch (PlannerException problem) {
             throw new DeskException(Trouble.PLAN, problem.getMessage(), problem);
         }

@@ -15,11 +15,13 @@ import slotledger.model.task.Progress;
 @Command(
         name = "curve",
         description = "Show how many machines each budget brings to their targets, from nothing to all that money is "
-                + "good for. \"plan --budget\" with the budget of a line makes the plan of that line.",
+                + "good for: so many at least, and no plan brings more than so many. \"plan --budget\" with a budget "
+                + "makes the best plan for it.",
         footerHeading = "%nExamples:%n",
         footer = {
             "  slotledger curve demo-fleet",
             "  slotledger curve demo-fleet --points 20 --out budgets.xlsx",
+            "  slotledger curve demo-fleet --points 6 --exact",
             "  slotledger plan demo-fleet --budget 5000 --out plan-for-5000"
         })
 final class CurveCommand extends DeskCommand {
@@ -36,9 +38,13 @@ final class CurveCommand extends DeskCommand {
             names = "--points",
             paramLabel = "N",
             defaultValue = "12",
-            description = "About how many budgets to plan for, 2 to 200; ${DEFAULT-VALUE} unless given. Each takes a "
-                    + "search.")
+            description = "About how many budgets to show, 2 to 200; ${DEFAULT-VALUE} unless given.")
     private int points;
+
+    @Option(
+            names = "--exact",
+            description = "Make the best plan for each budget; takes as long as so many runs of \"plan\".")
+    private boolean exact;
 
     @Option(names = "--out", paramLabel = "FILE", description = "Also write a workbook with a chart (.xlsx).")
     private Path out;
@@ -57,7 +63,9 @@ final class CurveCommand extends DeskCommand {
                     .formatted(points, MOST_POINTS));
         }
         Survey survey = budget.in(desk().survey(project.open(desk()), progress));
-        BudgetCurve curve = desk().ask(survey, progress).curve(points, unused -> { }, progress);
+        BudgetCurve curve = exact
+                ? desk().ask(survey, progress).curve(points, unused -> { }, progress)
+                : desk().curve(survey, points, unused -> { }, progress);
         Answer.Builder answer = new Answer.Builder();
         CurveText.report(curve, answer);
         if (out != null) {

@@ -11,14 +11,15 @@ import slotledger.model.plan.Figures;
 final class CurveText {
 
     private static final int BAR = 40;
-    private static final String LINE = "%14s  %10s  %9s  %14s  %s";
+    private static final String LINE = "%14s  %10s  %9s  %9s  %14s  %s";
 
     private CurveText() {
     }
 
     static void report(BudgetCurve curve, Answer.Builder answer) {
         String currency = curve.points().get(0).budget().currency().getCurrencyCode();
-        answer.line(LINE.formatted("Budget, " + currency, "on target", "by weight", "cost in all", "").stripTrailing());
+        answer.line(LINE.formatted("Budget, " + currency, "on target", "by weight", "at most", "to pay", "")
+                .stripTrailing());
         long all = Math.max(1, curve.withTarget());
         List<Map<String, Object>> facts = new ArrayList<>();
         for (BudgetCurve.Point point : curve.points()) {
@@ -28,20 +29,27 @@ final class CurveText {
                     point.budget().amount().toPlainString(),
                     figures.onTarget(),
                     figures.weight(),
-                    figures.cost().amount().toPlainString(),
+                    figures.weightBound(),
+                    figures.payable().amount().toPlainString(),
                     bar(figures, all) + (isAsked ? " <- the budget of the policy" : "")).stripTrailing());
             facts.add(fact(point));
         }
-        boolean isProven = curve.points().stream().allMatch(point -> point.figures().isProven());
+        boolean isBest = curve.points().stream().map(BudgetCurve.Point::figures)
+                .allMatch(figures -> figures.weight() == figures.weightBound());
         answer.line("")
-                .wrapped("Reading", "Budgets are for goods and delivery; the cost has labour in it. A full bar is all "
-                        + "machines with a target, which count " + curve.withTarget() + " by weight. More than the "
-                        + "last budget brings no more.")
-                .wrapped("Proof", isProven ? "each line is the best that its budget allows"
-                        : "where a bar goes on in dots, a plan that reaches so far is not ruled out; costs may be "
-                                + "lower by the bound in the JSON");
+                .wrapped("Reading", "Each budget brings so many machines on target at least, for the money beside them; by "
+                        + "weight no plan brings more than \"at most\". Budgets are for goods and delivery. A full bar "
+                        + "is all machines with a target, which count " + curve.withTarget() + " by weight." + last(curve))
+                .wrapped("Proof", isBest ? "each line is the best that its budget allows"
+                        : "where a bar goes on in dots, a plan that reaches so far is not ruled out; \"plan --budget\" "
+                                + "looks for it");
         answer.fact("currency", currency).fact("withTarget", curve.withTarget()).fact("points", facts);
         curve.asked().ifPresent(asked -> answer.fact("asked", asked.amount().toPlainString()));
+    }
+
+    private static String last(BudgetCurve curve) {
+        Figures most = curve.points().get(curve.points().size() - 1).figures();
+        return most.weight() == most.weightBound() ? " More than the last budget brings no more." : "";
     }
 
     /** Signs for what is reached, dots up to what is possible at most. */

@@ -7,6 +7,7 @@ import java.util.Currency;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import slotledger.app.DeskException;
 import slotledger.app.FleetDesk;
 import slotledger.app.Label;
@@ -199,6 +200,12 @@ final class FakeDesk implements FleetDesk {
     public PlanQuestions ask(Survey survey, Progress progress) {
         calls.add("ask " + survey.policy().flatMap(Policy::budget).map(Money::toString).orElse("no budget"));
         return new FakeQuestions(plan(survey, progress));
+    }
+
+    @Override
+    public BudgetCurve curve(Survey survey, int points, Consumer<BudgetCurve> soFar, Progress progress) {
+        calls.add("curve of " + points);
+        return new FakeQuestions(plan(survey, progress)).curve(points, soFar, progress);
     }
 
     @Override

@@ -209,13 +209,20 @@ class MainTest {
     @Test
     void aCurveShowsEachBudgetAsABarAndMarksThatOfThePolicy() throws Exception {
         assertEquals(0, run("curve", "school", "--out", "c.xlsx", "--date", "2026-11-20"));
-        assertEquals(List.of("open school", "survey 2026-11-20", "ask no budget", "plan", "curve to c.xlsx false"),
+        assertEquals(List.of("open school", "survey 2026-11-20", "curve of 12", "plan", "curve to c.xlsx false"),
                 desk.calls());
         List<String> lines = out().lines().toList();
-        assertEquals("   Budget, EUR   on target  by weight     cost in all", lines.get(0));
-        assertEquals("         10.00           2          2           10.00  " + "#".repeat(20) + ".".repeat(10)
+        assertEquals("   Budget, EUR   on target  by weight    at most          to pay", lines.get(0));
+        assertEquals("         10.00           2          2          3           10.00  " + "#".repeat(20) + ".".repeat(10)
                 + " <- the budget of the policy", lines.get(2));
-        assertEquals("         20.00           4          4           20.00  " + "#".repeat(40), lines.get(3));
+        assertEquals("         20.00           4          4          4           20.00  " + "#".repeat(40), lines.get(3));
+    }
+
+    @Test
+    void anExactCurveAsksThePlan() throws Exception {
+        assertEquals(0, run("curve", "school", "--exact", "--date", "2026-11-20"));
+        assertEquals(List.of("open school", "survey 2026-11-20", "ask no budget", "plan"), desk.calls());
+        assertTrue(out().contains("More than the last budget brings no more."), out());
     }
 
     @Test

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.propertytypes.ServiceRanking;
@@ -112,6 +113,11 @@ public final class FakeDesk implements FleetDesk {
     /** PC-1's module changes its slot and gets a partner; each other desktop's module makes room for a new one. */
     @Override
     public PlanQuestions ask(Survey survey, Progress progress) {
+        throw new UnsupportedOperationException();
+    }
+
+    @Override
+    public BudgetCurve curve(Survey survey, int points, Consumer<BudgetCurve> soFar, Progress progress) {
         throw new UnsupportedOperationException();
     }
 

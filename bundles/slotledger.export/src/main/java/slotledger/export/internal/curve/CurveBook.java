@@ -41,18 +41,19 @@ public final class CurveBook {
     private void fill(Page page) {
         page.onOnePage();
         page.title("What each budget brings: " + title);
-        page.across("A budget limits goods and delivery, without tax. A plan made with a budget of this table has the"
-                + " figures of its line. Machines count by the weights of the policy; all machines with a target"
+        page.across("A budget limits goods and delivery. With each budget a plan was found that has the figures of its"
+                + " line; a plan made with that budget has as many on target by weight or more, but never more than is"
+                + " possible at most. Machines count by the weights of the policy; all machines with a target"
                 + " together count " + curve.withTarget() + ".");
         page.gap();
-        page.subheader("Budget", "Machines on target", "On target by weight", "At most possible", "To pay to suppliers",
-                "Cost with labour", "Remark");
+        page.subheader("Budget", "Machines on target", "On target by weight, at least", "At most possible",
+                "To pay to suppliers", "Cost with labour", "Remark");
         int first = page.rowNumber() + 1;
         curve.points().forEach(point -> line(page, point));
         new StepChart(page, "Machines on target by budget", "Budget, " + currency(), "On target, by weight",
                 WIDTHS.length)
-                .series("plans", MarkerStyle.CIRCLE, first, page.rowNumber(), BUDGET, WEIGHT)
-                .series("no plan can be above", MarkerStyle.DASH, first, page.rowNumber(), BUDGET, WEIGHT_BOUND)
+                .series("found: at least", MarkerStyle.CIRCLE, first, page.rowNumber(), BUDGET, WEIGHT)
+                .series("possible: at most", MarkerStyle.DASH, first, page.rowNumber(), BUDGET, WEIGHT_BOUND)
                 .draw();
     }
 
@@ -67,12 +68,16 @@ public final class CurveBook {
                 .text(6, remark(point));
     }
 
+    private static boolean isBest(BudgetCurve.Point point) {
+        return point.figures().weight() == point.figures().weightBound();
+    }
+
     private String remark(BudgetCurve.Point point) {
         boolean isLast = point.equals(curve.points().get(curve.points().size() - 1));
         boolean isAsked = curve.asked().filter(point.budget()::equals).isPresent();
         String asked = isAsked ? "the budget of the policy" : "";
-        String most = isLast ? "more money brings no more" : "";
-        String doubt = point.figures().isProven() ? "" : "a better plan may exist";
+        String most = isLast && isBest(point) ? "more money brings no more" : "";
+        String doubt = isBest(point) ? "" : "a better plan may exist";
         return Stream.of(asked, most, doubt).filter(each -> !each.isEmpty()).collect(Collectors.joining("; "));
     }
 }

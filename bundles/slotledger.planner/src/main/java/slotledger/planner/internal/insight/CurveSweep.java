@@ -3,6 +3,7 @@ package slotledger.planner.internal.insight;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableSet;
 import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeMap;
@@ -52,11 +53,12 @@ final class CurveSweep {
         }
         found.putIfAbsent(all.payable(), all);
         soFar.accept(curve());
-        SortedSet<Long> open = budgets(all.payable(), points);
+        SortedSet<Long> open = budgets(all.payable().minor(), points);
+        found.keySet().forEach(done -> open.remove(done.minor()));
         int count = open.size();
         while (!open.isEmpty()) {
             progress.step("curve of budgets", (count - open.size()) / (double) count);
-            long next = inWidestGap(open);
+            long next = inWidestGap(open, new TreeSet<>(found.keySet().stream().map(Money::minor).toList()));
             open.remove(next);
             found.put(money(next), ask(listed.withBudget(Optional.of(money(next))), progress));
             soFar.accept(curve());
@@ -71,13 +73,12 @@ final class CurveSweep {
     }
 
     /** Multiples of a round amount below the largest one. */
-    private SortedSet<Long> budgets(Money largest, int points) {
+    static SortedSet<Long> budgets(long largest, int points) {
         SortedSet<Long> budgets = new TreeSet<>();
-        long step = step(largest.minor(), points);
-        for (long budget = 0; budget < largest.minor(); budget += step) {
+        long step = step(largest, points);
+        for (long budget = 0; budget < largest; budget += step) {
             budgets.add(budget);
         }
-        found.keySet().forEach(done -> budgets.remove(done.minor()));
         return budgets;
     }
 
@@ -93,13 +94,12 @@ final class CurveSweep {
     }
 
     /** The open budget that lies farthest from all that are done; nothing at all comes first. */
-    private long inWidestGap(SortedSet<Long> open) {
+    static long inWidestGap(SortedSet<Long> open, NavigableSet<Long> done) {
         long best = open.first();
         long widest = -1;
         for (long budget : open) {
-            Money money = money(budget);
-            long below = found.floorKey(money) == null ? Long.MAX_VALUE : budget - found.floorKey(money).minor();
-            long above = found.ceilingKey(money) == null ? Long.MAX_VALUE : found.ceilingKey(money).minor() - budget;
+            long below = done.floor(budget) == null ? Long.MAX_VALUE : budget - done.floor(budget);
+            long above = done.ceiling(budget) == null ? Long.MAX_VALUE : done.ceiling(budget) - budget;
             long distance = budget == 0 ? Long.MAX_VALUE : Math.min(below, above);
             if (distance > widest) {
                 widest = distance;

@@ -2,9 +2,11 @@ package slotledger.planner.internal.insight;
 
 import java.util.List;
 import java.util.Map;
+import java.util.function.Consumer;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
+import slotledger.model.plan.BudgetCurve;
 import slotledger.model.task.Progress;
 import slotledger.planner.Advice;
 import slotledger.planner.PlanAdvisor;
@@ -34,5 +36,13 @@ public final class DefaultPlanAdvisor implements PlanAdvisor {
     public Advice advise(PlanRequest request, Progress progress) throws PlannerException {
         Solvers.Pick pick = solvers.pick(request.solver());
         return DefaultAdvice.of(new Planning(rules, pick.solver(), pick.passedOver()), request, progress);
+    }
+
+    @Override
+    public BudgetCurve curve(PlanRequest request, int points, Consumer<BudgetCurve> soFar, Progress progress)
+            throws PlannerException {
+        Solvers.Pick pick = solvers.pick(request.solver());
+        Planning planning = new Planning(rules, pick.solver(), pick.passedOver());
+        return QuickAdvice.curve(planning, request, points, soFar, progress);
     }
 }

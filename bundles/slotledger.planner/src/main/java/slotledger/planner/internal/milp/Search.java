@@ -133,7 +133,7 @@ final class Search {
     }
 
     /** A class with one population left gets it. */
-    private static void settle(Columns columns, Box box) {
+    static void settle(Columns columns, Box box) {
         for (int group = 0; group < columns.groups; group++) {
             int last = -1;
             int open = 0;

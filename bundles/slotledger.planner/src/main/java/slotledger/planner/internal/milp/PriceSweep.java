@@ -1,0 +1,138 @@
+package slotledger.planner.internal.milp;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import slotledger.model.task.Progress;
+import slotledger.solver.IntegerProgramme;
+import slotledger.solver.IntegerProgramme.Row;
+import slotledger.solver.Linear;
+import slotledger.solver.LinearSolver;
+import slotledger.solver.MilpSolution;
+import slotledger.solver.MilpSolver;
+import slotledger.solver.SolverException;
+
+/**
+ * Money against what is missed. What is missed is given a price, and the relaxation looks for the least of money and
+ * priced misses together; it goes on with the columns of the price before. Exact arithmetic bounds that sum, so that
+ * each price says of every amount of money at once how much must be missed with it.
+ */
+public final class PriceSweep implements AutoCloseable {
+
+    private static final double NEAR = 1e-6;
+    private static final int NODES = 30;
+
+    /**
+     * What one price says.
+     *
+     * @param price  of one unit missed, in units of money
+     * @param least  no values that keep all rows have less money + price * missed
+     * @param money  of the relaxation, with fractions
+     * @param missed of the relaxation, with fractions
+     * @param values of the relaxation, by variable
+     */
+    public record Sample(long price, long least, double money, double missed, double[] values) {
+
+        public Sample {
+            Objects.requireNonNull(values, "values");
+        }
+
+        /** The least that must be missed with so much money. */
+        public long missedWith(long budget) {
+            return price == 0 ? Long.MIN_VALUE : -Math.floorDiv(Math.subtractExact(budget, least), price);
+        }
+    }
+
+    private final MilpSolver solver;
+    private final IntegerProgramme programme;
+    private final Linear money;
+    private final Linear missed;
+    private final Columns columns;
+    private final Box box;
+    private final Master master;
+    private Bound last;
+
+    /**
+     * Opens the relaxation.
+     *
+     * @param dearest no price is higher
+     */
+    public PriceSweep(
+            MilpSolver solver,
+            LinearSolver linear,
+            IntegerProgramme programme,
+            Linear money,
+            Linear missed,
+            long dearest) throws SolverException {
+        this.solver = solver;
+        this.programme = programme;
+        this.money = money;
+        this.missed = missed;
+        columns = new Columns(programme, List.of());
+        box = new Box(programme);
+        long[] cost = cost(dearest);
+        master = new Master(columns, cost, box, linear);
+        last = new Bound(columns, cost, box);
+        last.at(new long[columns.rows]);
+    }
+
+    private long[] cost(long price) {
+        long[] cost = new long[programme.size()];
+        money.forEach((variable, factor) -> cost[variable] = factor);
+        missed.forEach((variable, factor) ->
+                cost[variable] = Math.addExact(cost[variable], Math.multiplyExact(price, factor)));
+        return cost;
+    }
+
+    /** Solves the relaxation with this price. */
+    public Sample at(long price, Progress progress) throws SolverException {
+        Relaxation relaxation = new Relaxation(cost(price), box, master, last);
+        relaxation.solve(Optional.empty(), progress);
+        last = relaxation.bound();
+        double[] values = new double[programme.size()];
+        for (int variable = 0; variable < values.length; variable++) {
+            values[variable] = relaxation.value(variable);
+        }
+        return new Sample(price, last.value(), sum(money, values), sum(missed, values), values);
+    }
+
+    private static double sum(Linear linear, double[] values) {
+        double[] sum = {0};
+        linear.forEach((variable, factor) -> sum[0] += factor * values[variable]);
+        return sum[0];
+    }
+
+    /**
+     * Whole values near those of some samples, within a budget. What all of them agree on in whole numbers stays; the
+     * rest may change among what one of them uses, or be left as it is.
+     *
+     * @param known values within the budget; they may be kept, or mixed with the others
+     * @param price of a unit missed; high where little must be missed, whatever it costs
+     */
+    public Optional<long[]> round(
+            List<Sample> near, Optional<long[]> known, long budget, long price, Progress progress) {
+        Box narrow = box.copy();
+        for (int group = 0; group < columns.groups; group++) {
+            int unchanged = columns.members[columns.firstMember[group]];
+            for (int i = columns.firstMember[group]; i < columns.firstMember[group + 1]; i++) {
+                int variable = columns.members[i];
+                double least = near.stream().mapToDouble(each -> each.values()[variable]).min().orElse(0);
+                double most = near.stream().mapToDouble(each -> each.values()[variable]).max().orElse(0);
+                long kept = known.map(values -> values[variable]).orElse((long) (least + NEAR));
+                narrow.low[variable] = Math.max(narrow.low[variable], Math.min(kept, (long) (least + NEAR)));
+                boolean isUsed = most > NEAR || kept > 0 || variable == unchanged;
+                narrow.high[variable] = isUsed ? narrow.high[variable] : narrow.low[variable];
+            }
+        }
+        Search.settle(columns, narrow);
+        Row row = new Row("budget", IntegerProgramme.NO_LOW, money, budget);
+        return new Residual(programme, List.of(row), cost(price), narrow)
+                .minimise(solver, NODES, known, progress)
+                .map(MilpSolution::values);
+    }
+
+    @Override
+    public void close() {
+        master.close();
+    }
+}
