@@ -72,12 +72,12 @@ public record Survey(
     /** The same with another policy. */
     public Survey with(Policy other) {
         return new Survey(project, columns, observed, boards, fleet, unresolved, market, shelf, Optional.of(other),
-                findings);
+                choices, findings);
     }
 
     /** The same project at another time: its machines, offers, shelf and policy as they are then. */
     public Survey at(Project then, Fleet fleetThen, Market marketThen, Shelf shelfThen, Policy policyThen) {
         return new Survey(then, columns, observed, boards, fleetThen, unresolved, marketThen, shelfThen,
-                Optional.of(policyThen), findings);
+                Optional.of(policyThen), choices, findings);
     }
 }

@@ -160,6 +160,28 @@ class WorkbenchTest {
 
     @Test
     @Order(10)
+    void aBudgetIsChosenOnTheCurveByKeys() throws Exception {
+        workbench.on(() -> PlatformUI.getWorkbench().getWorkbenchWindows()[0].getActivePage()
+                .showView("slotledger.workbench.curve"));
+        workbench.command("slotledger.workbench.workOutCurve");
+        workbench.await("the curve", () -> text("curve.summary").startsWith("4 budgets"));
+        assertTrue(colours("curve.canvas") > 2, "The curve is not painted.");
+        workbench.on(() -> {
+            Canvas canvas = workbench.widget(Canvas.class, "curve.canvas");
+            for (int press = 0; press < 2; press++) {
+                Event key = event(canvas);
+                key.keyCode = SWT.ARROW_RIGHT;
+                canvas.notifyListeners(SWT.KeyDown, key);
+            }
+            return null;
+        });
+        String words = workbench.on(() ->
+                (String) workbench.widget(Canvas.class, "curve.canvas").getData("slotledger.words"));
+        assertTrue(words.startsWith("EUR 500.00 bring 19 machines"), words);
+    }
+
+    @Test
+    @Order(11)
     void thePlaceForOrderingShowsOrderAndPlan() throws Exception {
         workbench.on(() -> PlatformUI.getWorkbench().showPerspective("slotledger.workbench.ordering",
                 PlatformUI.getWorkbench().getWorkbenchWindows()[0]));
@@ -172,7 +194,7 @@ class WorkbenchTest {
     }
 
     @Test
-    @Order(11)
+    @Order(12)
     void theWindowClosesWithoutAComplaint() throws Exception {
         assertEquals(0, workbench.close());
         assertFalse(PlatformUI.isWorkbenchRunning());

@@ -11,10 +11,13 @@ public final class Ids {
     public static final String SLOTS = "slotledger.workbench.slots";
     public static final String WHY = "slotledger.workbench.why";
     public static final String PLAN_PART = "slotledger.workbench.planPart";
+    public static final String CURVE = "slotledger.workbench.curve";
     public static final String ORDER = "slotledger.workbench.order";
 
     public static final String OPEN_PROJECT = "slotledger.workbench.openProject";
     public static final String PLAN = "slotledger.workbench.plan";
+    public static final String WORK_OUT_CURVE = "slotledger.workbench.workOutCurve";
+    public static final String PLAN_BUDGET = "slotledger.workbench.planBudget";
     public static final String WRITE = "slotledger.workbench.write";
 
     /** Widgets carry their name under this key, for tests and tools. */
@@ -35,6 +38,9 @@ public final class Ids {
     public static final String PLAN_SUMMARY = "plan.summary";
     public static final String PLAN_TREE = "plan.tree";
     public static final String PLAN_SENTENCE = "plan.sentence";
+    public static final String CURVE_SUMMARY = "curve.summary";
+    public static final String CURVE_CANVAS = "curve.canvas";
+    public static final String CURVE_SENTENCE = "curve.sentence";
     public static final String ORDER_SUMMARY = "order.summary";
     public static final String ORDER_TREE = "order.tree";
     public static final String ORDER_SENTENCE = "order.sentence";

@@ -177,6 +177,17 @@ public final class Texts extends NLS {
     public static String finding_counts;
     public static String finding_filter;
 
+    public static String curve_none;
+    public static String curve_empty;
+    public static String curve_summary;
+    public static String curve_point;
+    public static String curve_best;
+    public static String curve_at_most;
+    public static String curve_across;
+    public static String curve_upwards;
+    public static String curve_asked;
+    public static String job_curve;
+
     static {
         initializeMessages("slotledger.workbench.internal.texts", Texts.class);
     }

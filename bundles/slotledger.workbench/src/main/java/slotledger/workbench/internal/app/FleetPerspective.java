@@ -20,6 +20,7 @@ public final class FleetPerspective implements IPerspectiveFactory {
         IFolderLayout findings = layout.createFolder("below", IPageLayout.BOTTOM, UPPER, "left");
         findings.addView(Ids.FINDINGS);
         findings.addView(Ids.PLAN_PART);
+        findings.addView(Ids.CURVE);
         findings.addPlaceholder("org.eclipse.ui.views.ProgressView");
         IFolderLayout slots = layout.createFolder("right", IPageLayout.RIGHT, LEFT, IPageLayout.ID_EDITOR_AREA);
         slots.addView(Ids.SLOTS);

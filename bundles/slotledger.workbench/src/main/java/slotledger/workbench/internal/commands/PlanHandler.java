@@ -2,11 +2,7 @@ package slotledger.workbench.internal.commands;
 
 import org.eclipse.core.commands.AbstractHandler;
 import org.eclipse.core.commands.ExecutionEvent;
-import org.eclipse.swt.widgets.Display;
 import org.eclipse.ui.PlatformUI;
-import slotledger.model.plan.Plan;
-import slotledger.workbench.internal.Texts;
-import slotledger.workbench.internal.session.DeskJob;
 import slotledger.workbench.internal.session.Session;
 
 /** Plans the open project's fleet in the background. */
@@ -21,10 +17,7 @@ public final class PlanHandler extends AbstractHandler {
 
     @Override
     public Object execute(ExecutionEvent event) {
-        session.opened().ifPresent(opened -> new DeskJob<Plan>(
-                Texts.with(Texts.job_plan, opened.survey().project().title()),
-                progress -> session.desk().plan(opened.survey(), progress),
-                Display.getCurrent()::asyncExec, plan -> session.take(opened, plan)).schedule());
+        session.opened().ifPresent(opened -> Planner.plan(session, opened, opened.survey()));
         return null;
     }
 

@@ -83,7 +83,7 @@ public final class FindingsPart {
     }
 
     private void changed(Change change) {
-        if (change != Change.MACHINE) {
+        if (change.concernsPlan()) {
             sentence.show("");
             findings.show(session.opened()
                     .map(opened -> FindingLine.of(opened.survey(), session.plan())).orElse(List.of()));

@@ -49,7 +49,7 @@ public final class FleetPart {
     }
 
     private void changed(Change change) {
-        if (change != Change.MACHINE) {
+        if (change.concernsPlan()) {
             session.opened().ifPresent(opened -> table.show(FleetRow.of(opened, session.plan())));
             refresh();
         }

@@ -51,7 +51,7 @@ public final class OrderPart {
     }
 
     private void changed(Change change) {
-        if (change != Change.MACHINE) {
+        if (change.concernsPlan()) {
             part.say(OrderLines.summary(session.plan()));
             tree.show(session.plan().map(OrderLines::of).orElse(List.of()));
         }

@@ -48,7 +48,7 @@ public final class PlanPart {
     }
 
     private void changed(Change change) {
-        if (change != Change.MACHINE) {
+        if (change.concernsPlan()) {
             part.say(session.plan().map(plan -> Texts.with(Texts.plan_of, plan.title(), plan.date()))
                     .orElse(session.opened().isPresent() ? Texts.plan_none : Texts.summary_nothing_open));
             tree.show(session.plan().map(PlanLines::of).orElse(List.of()));

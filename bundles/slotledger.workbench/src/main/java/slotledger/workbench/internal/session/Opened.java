@@ -13,6 +13,7 @@ import slotledger.model.machine.AssetTag;
 import slotledger.model.machine.Machine;
 import slotledger.model.observed.ObservedMachine;
 import slotledger.model.task.Progress;
+import slotledger.model.unit.Money;
 import slotledger.model.verdict.Operation;
 
 /**
@@ -44,6 +45,12 @@ public record Opened(Survey survey, Map<AssetTag, Operation> runsNow, Map<AssetT
             }
         }
         return new Opened(survey, runsNow, lacks);
+    }
+
+    /** The survey with another budget in all; as it is where none is given, or it has no policy. */
+    public Survey with(Optional<Money> budget) {
+        return budget.isEmpty() ? survey
+                : survey.policy().map(policy -> survey.with(policy.withBudget(budget))).orElse(survey);
     }
 
     /** What a machine lacks of its target; empty where it meets it, or has none. */

@@ -10,23 +10,34 @@ import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 import slotledger.app.FleetDesk;
 import slotledger.model.machine.AssetTag;
+import slotledger.model.plan.BudgetCurve;
 import slotledger.model.plan.Plan;
+import slotledger.model.unit.Money;
 
 /** What the window is about: the open project, its plan, and the machine looked at. Only for the window's thread. */
 @Component(service = Session.class)
 public final class Session {
 
-    /** What has become different. Each change makes the later ones happen, too. */
+    /** What has become different. */
     public enum Change {
         PROJECT,
         PLAN,
-        MACHINE
+        CURVE,
+        BUDGET,
+        MACHINE;
+
+        /** Whether what is planned, or the project itself, has become different. */
+        public boolean concernsPlan() {
+            return this == PROJECT || this == PLAN;
+        }
     }
 
     private final FleetDesk desk;
     private final List<Consumer<Change>> listeners = new CopyOnWriteArrayList<>();
     private Optional<Opened> opened = Optional.empty();
     private Optional<Plan> plan = Optional.empty();
+    private Optional<BudgetCurve> curve = Optional.empty();
+    private Optional<Money> budget = Optional.empty();
     private Optional<AssetTag> machine = Optional.empty();
 
     @Activate
@@ -47,6 +58,16 @@ public final class Session {
         return plan;
     }
 
+    /** What each budget brings, as far as it is known. */
+    public Optional<BudgetCurve> curve() {
+        return curve;
+    }
+
+    /** The budget chosen on the curve, to be planned with. */
+    public Optional<Money> budget() {
+        return budget;
+    }
+
     /** The machine looked at. */
     public Optional<AssetTag> machine() {
         return machine;
@@ -56,6 +77,8 @@ public final class Session {
     public void open(Opened project) {
         opened = Optional.of(project);
         plan = Optional.empty();
+        curve = Optional.empty();
+        budget = Optional.empty();
         machine = Optional.empty();
         tell(Change.PROJECT);
     }
@@ -66,6 +89,20 @@ public final class Session {
             plan = Optional.of(made);
             tell(Change.PLAN);
         }
+    }
+
+    /** Takes a curve, or more of it, unless another project was opened meanwhile. */
+    public void take(Opened planned, BudgetCurve found) {
+        if (opened.filter(project -> project == planned).isPresent()) {
+            curve = Optional.of(found);
+            budget = Optional.empty();
+            tell(Change.CURVE);
+        }
+    }
+
+    public void choose(Optional<Money> chosen) {
+        budget = chosen;
+        tell(Change.BUDGET);
     }
 
     public void look(AssetTag tag) {

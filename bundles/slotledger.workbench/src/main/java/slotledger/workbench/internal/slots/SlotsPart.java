@@ -15,6 +15,7 @@ import slotledger.model.machine.AssetTag;
 import slotledger.workbench.internal.Ids;
 import slotledger.workbench.internal.session.Opened;
 import slotledger.workbench.internal.session.Session;
+import slotledger.workbench.internal.session.Session.Change;
 
 /** One machine's slots, before and after. */
 public final class SlotsPart {
@@ -37,7 +38,11 @@ public final class SlotsPart {
         GridDataFactory.fillDefaults().grab(true, false).indent(SlotLayout.GAP, 6).applyTo(heading);
         canvas = new SlotsCanvas(parent);
         GridDataFactory.fillDefaults().grab(true, true).applyTo(canvas.control());
-        unlisten = session.listen(change -> show());
+        unlisten = session.listen(change -> {
+            if (change.concernsPlan() || change == Change.MACHINE) {
+                show();
+            }
+        });
         show();
     }
 

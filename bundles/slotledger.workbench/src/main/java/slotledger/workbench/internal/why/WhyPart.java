@@ -17,6 +17,7 @@ import slotledger.workbench.internal.Ids;
 import slotledger.workbench.internal.Sentence;
 import slotledger.workbench.internal.Texts;
 import slotledger.workbench.internal.session.Session;
+import slotledger.workbench.internal.session.Session.Change;
 
 /** Why the selected machine stands as it does, with the source of each statement. */
 public final class WhyPart {
@@ -48,7 +49,11 @@ public final class WhyPart {
                 sentence.show(node.inFull());
             }
         });
-        unlisten = session.listen(change -> show());
+        unlisten = session.listen(change -> {
+            if (change.concernsPlan() || change == Change.MACHINE) {
+                show();
+            }
+        });
         show();
     }
 
