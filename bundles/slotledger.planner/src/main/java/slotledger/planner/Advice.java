@@ -59,6 +59,9 @@ public interface Advice {
      */
     BudgetCurve curve(int points, Consumer<BudgetCurve> soFar, Progress progress) throws PlannerException;
 
-    /** The plan with what doing without each purchase line would cost, and with the next steps of the budget. */
+    /**
+     * The plan with what doing without each purchase line would cost, with the next steps of the budget, and with the
+     * price of each decision of people.
+     */
     Plan withInsights(Progress progress) throws PlannerException;
 }

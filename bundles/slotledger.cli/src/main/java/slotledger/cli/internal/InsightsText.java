@@ -10,6 +10,7 @@ import slotledger.model.plan.BudgetStep;
 import slotledger.model.plan.Figures;
 import slotledger.model.plan.Insights;
 import slotledger.model.plan.Plan;
+import slotledger.model.plan.WithoutChoice;
 import slotledger.model.plan.WithoutOffer;
 
 /** The next euro and the price of doing without, in words and as facts; nothing where nobody asked. */
@@ -42,6 +43,8 @@ final class InsightsText {
         if (insights.without().size() > SHOWN) {
             answer.item("", "all lines on sheet What binds of the order workbook");
         }
+        answer.items("Decisions", insights.choices().stream()
+                .map(each -> "without " + each.choice() + ": " + FiguresText.change(each.figures(), plan)).toList());
         answer.fact("less", insights.less().stream().map(InsightsText::fact).toList());
         answer.fact("more", insights.more().stream().map(InsightsText::fact).toList());
         List<Map<String, Object>> without = new ArrayList<>();
@@ -52,6 +55,14 @@ final class InsightsText {
             without.add(fact);
         }
         answer.fact("without", without);
+        List<Map<String, Object>> choices = new ArrayList<>();
+        for (WithoutChoice each : insights.choices()) {
+            Map<String, Object> fact = new LinkedHashMap<>();
+            fact.put("choice", each.choice());
+            fact.putAll(FiguresText.facts(each.figures()));
+            choices.add(fact);
+        }
+        answer.fact("choices", choices);
     }
 
     private String more(BudgetStep step) {

@@ -11,6 +11,7 @@ import slotledger.model.plan.BudgetStep;
 import slotledger.model.plan.Figures;
 import slotledger.model.plan.Insights;
 import slotledger.model.plan.Plan;
+import slotledger.model.plan.WithoutChoice;
 import slotledger.model.plan.WithoutOffer;
 import slotledger.model.task.Progress;
 import slotledger.model.unit.Money;
@@ -40,7 +41,8 @@ final class FakeQuestions implements PlanQuestions {
     @Override
     public Plan withInsights(Progress progress) {
         return plan.withInsights(new Insights(Optional.empty(), List.of(without("S/P1", progress)),
-                less(1, progress), more(1, progress)));
+                less(1, progress), more(1, progress),
+                List.of(new WithoutChoice("to open at most 3 machines", figures(1, 1, 900)))));
     }
 
     @Override

@@ -236,5 +236,6 @@ class MainTest {
         assertEquals(0, run("plan", "school", "--insights", "--out", "o"));
         assertTrue(out().contains("More money   EUR 20.00, EUR 20.00 more than to pay now: 1 machines"), out());
         assertTrue(out().contains("Do without   S/P1: EUR 5.00 more"), out());
+        assertTrue(out().contains("Decisions    without to open at most 3 machines: 1 more on target by weight"), out());
     }
 }

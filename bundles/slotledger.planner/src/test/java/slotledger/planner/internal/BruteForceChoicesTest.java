@@ -55,7 +55,7 @@ class BruteForceChoicesTest {
         assertTrue(uniform > 15 && limited > 5 && refused > 5);
     }
 
-    private static PlanRequest decided(PlanRequest plain, Random random) {
+    static PlanRequest decided(PlanRequest plain, Random random) {
         List<Pin> pins = new ArrayList<>();
         List<Taste> tastes = new ArrayList<>();
         List<ModuleKind> kinds = plain.market().offers().stream().map(offer -> (ModuleKind) offer.piece()).toList();

@@ -6,16 +6,19 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Random;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import slotledger.model.machine.AssetTag;
+import slotledger.model.machine.Machine;
 import slotledger.model.module.Piece;
 import slotledger.model.plan.MachinePlan;
 import slotledger.model.plan.Obstacle;
 import slotledger.model.plan.Plan;
 import slotledger.model.task.Progress;
+import slotledger.model.trade.Choices;
 import slotledger.model.trade.Shelf;
 import slotledger.ortools.internal.ScipSolver;
 import slotledger.planner.PlanRequest;
@@ -159,5 +162,70 @@ class ObstaclesTest {
         Plan plan = planning.plan(made.request(), Progress.NONE);
         Obstacle obstacle = plan.machines().get(0).obstacle().orElseThrow();
         assertEquals("EUR 5.01 more budget for cost centre Science and EUR 10.01 more budget.", obstacle.freedBy());
+    }
+
+    private static final Pattern TERMS = Pattern.compile(
+            "(?:EUR (\\d+)\\.(\\d\\d) more budget)?(?: and )?(?:[Ll]eave to open (\\d+) more machines?)?\\.");
+
+    private static PlanRequest withMore(PlanRequest request, long minor, int opened) {
+        Choices choices = request.choices();
+        OptionalInt most = choices.mostOpened().isEmpty()
+                ? OptionalInt.empty() : OptionalInt.of(choices.mostOpened().getAsInt() + opened);
+        return withMore(request, minor)
+                .with(new Choices(choices.pins(), choices.tastes(), choices.uniform(), most));
+    }
+
+    /** Whether the machine can end on target where all others end as planned, but for those of its uniform room. */
+    private boolean canReach(PlanRequest request, Plan plan, Machine wanted) throws PlannerException {
+        Listed listed = planning.list(request, Progress.NONE);
+        for (MachinePlan each : plan.machines()) {
+            Machine other = each.machine();
+            boolean isSameRoom = request.choices().uniformRoom(wanted).isPresent()
+                    && other.where().equals(wanted.where()) && other.board().equals(wanted.board());
+            if (!other.equals(wanted) && !isSameRoom) {
+                listed = listed.pinned(other.tag(), candidate(listed, each));
+            }
+        }
+        return planning.search(listed.with(listed.options().stream()
+                .map(each -> !each.group().machines().contains(wanted) ? each : each.of(each.group().machines(),
+                        each.candidates().stream().filter(Candidate::onTarget).toList()))
+                .toList()), Progress.NONE).isPresent();
+    }
+
+    @Test
+    void whatUniformRoomsAndTheMostOpenedAskForIsEnoughAndLessIsNot() throws PlannerException {
+        int rooms = 0;
+        int opened = 0;
+        for (int seed = 6001; seed < 6151; seed++) {
+            PlanRequest request = BruteForceChoicesTest.decided(BruteForceTest.fleet(new Random(seed)),
+                    new Random(seed));
+            Plan plan;
+            try {
+                plan = planning.plan(request, Progress.NONE);
+            } catch (PlannerException refusal) {
+                continue;
+            }
+            for (MachinePlan machine : plan.machines()) {
+                Optional<Matcher> terms = machine.obstacle()
+                        .filter(each -> each.message().startsWith("To bring it to its target"))
+                        .map(each -> TERMS.matcher(each.freedBy())).filter(Matcher::matches);
+                boolean isRoom = machine.obstacle().filter(each -> each.message().contains("kept uniform")).isPresent();
+                if (terms.isEmpty() || !isRoom && terms.get().group(3) == null) {
+                    continue;
+                }
+                String euros = terms.get().group(1);
+                long minor = euros == null ? 0 : Long.parseLong(euros + terms.get().group(2));
+                int more = terms.get().group(3) == null ? 0 : Integer.parseInt(terms.get().group(3));
+                String place = "fleet " + seed + " " + machine.machine().tag() + " " + machine.obstacle();
+                Machine wanted = machine.machine();
+                assertTrue(canReach(withMore(request, minor, more), plan, wanted), place);
+                assertTrue(minor == 0 || !canReach(withMore(request, minor - 1, more), plan, wanted), place);
+                assertTrue(more != 1 || isRoom || !canReach(withMore(request, minor, 0), plan, wanted), place);
+                rooms += isRoom ? 1 : 0;
+                opened += more > 0 ? 1 : 0;
+            }
+        }
+        System.out.printf("%d freed with their room, %d by opening more%n", rooms, opened);
+        assertTrue(rooms > 5 && opened > 5, rooms + " rooms, " + opened + " opened");
     }
 }

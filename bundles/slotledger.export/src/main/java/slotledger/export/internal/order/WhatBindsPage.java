@@ -16,6 +16,7 @@ import slotledger.model.plan.MachinePlan;
 import slotledger.model.plan.Obstacle;
 import slotledger.model.plan.Plan;
 import slotledger.model.plan.Purchase;
+import slotledger.model.plan.WithoutChoice;
 import slotledger.model.plan.WithoutOffer;
 import slotledger.model.unit.Money;
 
@@ -50,6 +51,8 @@ final class WhatBindsPage {
         money();
         page.gap();
         lines();
+        page.gap();
+        choices();
     }
 
     private void obstacles() {
@@ -118,6 +121,23 @@ final class WhatBindsPage {
         for (WithoutOffer each : plan.insights().without()) {
             plan.purchases().stream().filter(line -> line.offer().id().equals(each.offer()))
                     .forEach(line -> line(line, each.figures()));
+        }
+    }
+
+    private void choices() {
+        if (plan.insights().choices().isEmpty()) {
+            return;
+        }
+        page.section("What each decision costs");
+        page.across("The best plan that can be made without the decision, all others kept. Nobody says that it was wrong:"
+                + " this is its price.");
+        page.subheader("Without the decision", "", "On target then", "More, by weight", "Cost in all then",
+                "More or less", "");
+        for (WithoutChoice each : plan.insights().choices()) {
+            Figures then = each.figures();
+            page.next().text(0, each.choice() + (then.isProven() ? "" : " (a better one may exist)"))
+                    .count(2, then.onTarget()).count(3, then.weight() - now.weight())
+                    .money(4, then.cost()).money(5, then.cost().minus(now.cost()));
         }
     }
 

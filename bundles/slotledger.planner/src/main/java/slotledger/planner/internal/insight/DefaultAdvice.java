@@ -100,7 +100,9 @@ public final class DefaultAdvice implements Advice {
             without.add(without(line.offer().id(), progress));
         }
         progress.step("the next euro", 0);
-        return plan.withInsights(new Insights(
-                plan.insights().alone(), without, less(LESS, progress), more(MORE, progress)));
+        List<BudgetStep> less = less(LESS, progress);
+        List<BudgetStep> more = more(MORE, progress);
+        return plan.withInsights(new Insights(plan.insights().alone(), without, less, more,
+                new ChoicePrices(planning, listed.request()).all(progress)));
     }
 }

@@ -36,10 +36,33 @@ public final class BoardObstacles {
     }
 
     Obstacle of(Options options) {
-        Optional<Obstacle> unknown = missingFact(options, modules -> true);
-        if (unknown.isPresent()) {
-            return unknown.get();
-        }
+        Obstacle obstacle = missingFact(options, modules -> true).orElseGet(() -> known(options));
+        boolean isMissing = obstacle.kind() == Obstacle.Kind.MISSING_FACT;
+        return isMissing ? obstacle : oneRule(options).map(rule -> but(obstacle, rule)).orElse(obstacle);
+    }
+
+    /** Modules to be had that a single rule keeps out. */
+    private Optional<OneRule> oneRule(Options options) {
+        return OneRule.of(options, kindsOfTheBoard(options).stream().filter(stock::isOfferedOrOwned).toList());
+    }
+
+    /** Names the rule, and what would have to be known of the board; nobody is to break it. */
+    private static Obstacle but(Obstacle obstacle, OneRule rule) {
+        Reason reason = rule.reasons().get(0);
+        return new Obstacle(
+                obstacle.kind(),
+                "%s With %s it would be on target, were it not for the rule %s (%s): %s".formatted(obstacle.message(),
+                        text(rule.coming()), rule.rule(), reason.source(), sentence(reason)),
+                "%s Only a document of the board that says otherwise would allow %s."
+                        .formatted(obstacle.freedBy(), text(rule.coming())).strip(),
+                obstacle.reasons().isEmpty() ? rule.reasons() : obstacle.reasons());
+    }
+
+    private static String sentence(Reason reason) {
+        return reason.sentence().endsWith(".") ? reason.sentence() : reason.sentence() + ".";
+    }
+
+    private Obstacle known(Options options) {
         Target target = options.group().target().orElseThrow();
         if (options.board().order().sockets().isEmpty()) {
             return new Obstacle(

@@ -1,11 +1,16 @@
 package slotledger.planner.internal.why;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.function.IntPredicate;
 import java.util.function.Predicate;
+import java.util.stream.IntStream;
 import slotledger.model.task.Progress;
+import slotledger.model.trade.Choices;
 import slotledger.planner.PlanRequest;
 import slotledger.planner.PlannerException;
 import slotledger.planner.internal.choice.Candidate;
@@ -28,8 +33,9 @@ public final class Freeing {
      *
      * @param excess by how much limits are too small, in minor units or pieces; empty where none is
      * @param order  minor units that the whole order then takes of a budget
+     * @param opened machines that are opened in all then
      */
-    public record Change(Map<Limit, Long> excess, long order) {
+    public record Change(Map<Limit, Long> excess, long order, long opened) {
         public Change {
             Objects.requireNonNull(excess, "excess");
         }
@@ -48,6 +54,7 @@ public final class Freeing {
     private static final int NODES = 2_000;
 
     private final PlanRequest request;
+    private final PlanRequest uniform;
     private final Stock stock;
     private final Choice choice;
     private final MilpSolver solver;
@@ -55,6 +62,8 @@ public final class Freeing {
     public Freeing(PlanRequest request, Stock stock, Choice choice, MilpSolver solver) {
         this.request = new PlanRequest(request.title(), request.fleet(), request.market(), request.shelf(),
                 request.policy(), request.date());
+        this.uniform = this.request.with(
+                new Choices(List.of(), List.of(), request.choices().uniform(), OptionalInt.empty()));
         this.stock = stock;
         this.choice = choice;
         this.solver = solver;
@@ -73,12 +82,57 @@ public final class Freeing {
     private Optional<Change> least(Options options, Predicate<Limit> mayBeExceeded) throws PlannerException {
         PlanModel model = new PlanModel(
                 request, stock, new Rest(choice).beside(options, Rest.onTarget(options)));
+        return least(model, opened(group -> true), mayBeExceeded);
+    }
+
+    /** How much more money is the least to bring a class on target together with all of its uniform room. */
+    Optional<Change> money(UniformRoom room) throws PlannerException {
+        return least(room, limit -> limit.of() != Limit.Of.PIECES);
+    }
+
+    /** Which modules are lacking for a class and all of its uniform room, within the budgets there are. */
+    Optional<Change> pieces(UniformRoom room) throws PlannerException {
+        return least(room, limit -> limit.of() == Limit.Of.PIECES);
+    }
+
+    private Optional<Change> least(UniformRoom room, Predicate<Limit> mayBeExceeded) throws PlannerException {
+        PlanModel model = new PlanModel(
+                uniform, stock, new Rest(choice, group -> !room.has(group)).beside(room.onTarget()));
+        return least(model, opened(group -> !room.has(group)), mayBeExceeded);
+    }
+
+    /** The room of a class in a uniform room, where its machines can have something in common. */
+    Optional<UniformRoom> room(Options options) {
+        return UniformRoom.of(choice.options(), options);
+    }
+
+    /** Machines of some classes that are opened by the plan. */
+    private long opened(IntPredicate wanted) {
+        return IntStream.range(0, choice.options().size()).filter(wanted)
+                .mapToLong(group -> opened(choice, group)).sum();
+    }
+
+    private static long opened(Choice choice, int group) {
+        List<Candidate> candidates = choice.options().get(group).candidates();
+        return IntStream.range(0, candidates.size()).filter(i -> candidates.get(i).opens())
+                .mapToLong(i -> choice.count(group, i)).sum();
+    }
+
+    /** With so many machines opened that the programme doesn't open itself. */
+    private Optional<Change> least(PlanModel model, long others, Predicate<Limit> mayBeExceeded)
+            throws PlannerException {
         Eased eased = new Eased(model, mayBeExceeded);
         List<Goal> goals = List.of(
                 new Goal("looking for what binds", eased.all(), NODES),
                 new Goal("looking for the least money", model.againstBudget(), NODES));
         return FreshSearch.minimise(solver, eased.programme(), goals, Progress.NONE)
-                .map(steps -> new Change(eased.excess(steps.get(1).values()), steps.get(1).value()));
+                .map(steps -> new Change(eased.excess(steps.get(1).values()), steps.get(1).value(),
+                        others + opened(model, steps.get(1).values())));
+    }
+
+    private static long opened(PlanModel model, long[] values) {
+        Choice changed = model.choice(Arrays.copyOf(values, model.programme().size()));
+        return IntStream.range(0, changed.options().size()).mapToLong(group -> opened(changed, group)).sum();
     }
 
     /**

@@ -4,6 +4,7 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import slotledger.model.plan.Obstacle;
 import slotledger.planner.PlannerException;
 import slotledger.planner.Targets;
@@ -47,13 +48,16 @@ public final class Obstacles {
                     "Change the pin of this machine, or take it out of the choices.",
                     List.of());
         }
-        if (options.group().isInUniformRoom() && options.candidates().size() > 1) {
+        Optional<UniformRoom> room = supply.room(options);
+        if (room.isPresent() && room.get().canBeHelped()) {
+            return supply.of(room.get());
+        }
+        if (room.isPresent()) {
             return new Obstacle(
                     Obstacle.Kind.POLICY,
-                    ("Its room is kept uniform, and stock, budget or the number of machines that may be opened do"
-                            + " not reach"
-                            + " for all machines of its board there at once; it has %s.").formatted(shortfall(options)),
-                    "Take the room out of those kept uniform, or allow more.",
+                    ("Its room is kept uniform, and nothing that all machines of its board there can hold brings it to"
+                            + " its target; it has %s.").formatted(shortfall(options)),
+                    "Take the room out of those kept uniform.",
                     List.of());
         }
         if (!options.canBeHelped()) {

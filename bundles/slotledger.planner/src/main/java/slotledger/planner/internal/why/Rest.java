@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.IntPredicate;
 import slotledger.planner.internal.choice.Candidate;
 import slotledger.planner.internal.choice.Options;
 import slotledger.planner.internal.model.Choice;
@@ -32,7 +33,15 @@ public final class Rest {
 
     /** Everything. */
     public Rest(Choice choice) {
+        this(choice, group -> true);
+    }
+
+    /** The classes with these numbers. */
+    Rest(Choice choice, IntPredicate wanted) {
         for (int group = 0; group < choice.options().size(); group++) {
+            if (!wanted.test(group)) {
+                continue;
+            }
             Options options = choice.options().get(group);
             patterns.putIfAbsent(options.group().costCentre(), options);
             for (int i = 0; i < options.candidates().size(); i++) {
@@ -55,9 +64,14 @@ public final class Rest {
 
     /** The rest, and beside it one machine of the class that must get one of the candidates. */
     public List<Options> beside(Options options, List<Candidate> candidates) {
+        return beside(List.of(options.of(options.group().machines().subList(0, 1), candidates)));
+    }
+
+    /** The rest, and beside it these classes. */
+    List<Options> beside(List<Options> classes) {
         List<Options> all = new ArrayList<>();
         needs.forEach((centre, each) -> all.add(asOne(patterns.get(centre), each)));
-        all.add(options.of(options.group().machines().subList(0, 1), candidates));
+        all.addAll(classes);
         return all;
     }
 

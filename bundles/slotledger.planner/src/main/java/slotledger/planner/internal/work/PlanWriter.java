@@ -94,7 +94,8 @@ public final class PlanWriter {
         WhatIsLeft left =
                 new WhatIsLeft(stock, spending, purchases.lines(), leftovers, policy.reusePulled());
         Obstacles obstacles =
-                new Obstacles(new BoardObstacles(stock), new SupplyObstacles(stock, policy, left, freeing));
+                new Obstacles(new BoardObstacles(stock), new SupplyObstacles(
+                        stock, policy, request.choices().mostOpened(), left, freeing));
         List<MachinePlan> machines = new ArrayList<>();
         for (Machine machine : request.fleet().machines()) {
             machines.add(machine(job(machine), obstacles));
