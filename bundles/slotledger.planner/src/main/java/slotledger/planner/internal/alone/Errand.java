@@ -8,9 +8,18 @@ import slotledger.planner.internal.choice.Options;
 /** Buys for the machines of one class, one after the other. */
 final class Errand {
 
+    /**
+     * What a machine gets.
+     *
+     * @param weight how much the machine counts
+     */
+    record Upgrade(Candidate candidate, long weight) {
+    }
+
     private final Options options;
     private final Shop shop;
     private Candidate cheapest;
+    private Optional<Upgrade> upgrade = Optional.empty();
     private boolean givenUp;
 
     Errand(Options options, Shop shop) {
@@ -18,18 +27,14 @@ final class Errand {
         this.shop = shop;
     }
 
-    Options options() {
-        return options;
-    }
-
     /** What the next machine gets, taken from the shop; empty where nothing is left for it. */
-    Optional<Candidate> next() {
+    Optional<Upgrade> next() {
         String centre = options.group().costCentre();
         // Shelf and stock only get less: what was cheapest stays so while it can be bought without the shelf.
         if (cheapest == null || shop.takesFromShelf(cheapest) || shop.price(cheapest).isEmpty()) {
             choose();
         }
-        return cheapest != null && shop.take(cheapest, centre) ? Optional.of(cheapest) : Optional.empty();
+        return cheapest != null && shop.take(cheapest, centre) ? upgrade : Optional.empty();
     }
 
     private void choose() {
@@ -47,5 +52,6 @@ final class Errand {
             }
         }
         givenUp = cheapest == null;
+        upgrade = Optional.ofNullable(cheapest).map(one -> new Upgrade(one, options.group().weight()));
     }
 }

@@ -10,7 +10,6 @@ import slotledger.model.plan.BoughtAlone;
 import slotledger.model.trade.Policy;
 import slotledger.model.unit.Money;
 import slotledger.planner.PlanRequest;
-import slotledger.planner.internal.choice.Candidate;
 import slotledger.planner.internal.choice.MachineClass;
 import slotledger.planner.internal.choice.Options;
 import slotledger.planner.internal.choice.Stock;
@@ -24,9 +23,6 @@ import slotledger.planner.internal.model.PlanModel;
  * left out. Modules pulled out of one machine are not used in another.
  */
 public final class MachineByMachine {
-
-    private record Upgrade(Candidate candidate, long weight) {
-    }
 
     private final PlanRequest request;
     private final Policy policy;
@@ -47,12 +43,12 @@ public final class MachineByMachine {
     /** Buys. */
     public static BoughtAlone of(PlanRequest request, Stock stock, List<Options> options) {
         MachineByMachine all = new MachineByMachine(request, stock, options);
-        List<Upgrade> upgrades = all.upgrades();
+        List<Errand.Upgrade> upgrades = all.upgrades();
         return all.result(upgrades.subList(0, all.affordable(upgrades)));
     }
 
-    private List<Upgrade> upgrades() {
-        Map<Machine, Errand> errands = new IdentityHashMap<>();
+    private List<Errand.Upgrade> upgrades() {
+        Map<Machine, Errand> errands = new IdentityHashMap<>(request.fleet().machines().size());
         Shop shop = new Shop(stock, counter, policy);
         for (Options each : options) {
             if (each.canBeHelped()) {
@@ -60,20 +56,19 @@ public final class MachineByMachine {
                 each.group().machines().forEach(machine -> errands.put(machine, errand));
             }
         }
-        List<Upgrade> upgrades = new ArrayList<>();
+        List<Errand.Upgrade> upgrades = new ArrayList<>();
         int most = request.choices().mostOpened().orElse(Integer.MAX_VALUE);
         for (Machine machine : request.fleet().machines()) {
             Errand errand = upgrades.size() < most ? errands.get(machine) : null;
             if (errand != null) {
-                errand.next().ifPresent(candidate ->
-                        upgrades.add(new Upgrade(candidate, errand.options().group().weight())));
+                errand.next().ifPresent(upgrades::add);
             }
         }
         return upgrades;
     }
 
     /** The largest number of upgrades found by halving whose order fits the budget; it is the first ones that count. */
-    private int affordable(List<Upgrade> upgrades) {
+    private int affordable(List<Errand.Upgrade> upgrades) {
         if (bill(upgrades).isPresent()) {
             return upgrades.size();
         }
@@ -90,9 +85,9 @@ public final class MachineByMachine {
         return fits;
     }
 
-    private Optional<Bill> bill(List<Upgrade> upgrades) {
+    private Optional<Bill> bill(List<Errand.Upgrade> upgrades) {
         long[] modules = new long[stock.pieces().size()];
-        upgrades.forEach(each -> each.candidate().used().forEach((kind, count) -> modules[kind] += count));
+        upgrades.forEach(each -> each.candidate().used().visit((kind, count) -> modules[kind] += count));
         for (int kind = 0; kind < modules.length; kind++) {
             long bought = Math.max(0, modules[kind] - stock.shelf().count(stock.pieces().get(kind)));
             modules[kind] = bought + policy.spares(Math.toIntExact(bought));
@@ -101,11 +96,11 @@ public final class MachineByMachine {
                 .filter(bill -> policy.budget().isEmpty() || bill.payable().compareTo(policy.budget().get()) <= 0);
     }
 
-    private BoughtAlone result(List<Upgrade> upgrades) {
+    private BoughtAlone result(List<Errand.Upgrade> upgrades) {
         Bill bill = bill(upgrades).orElseThrow(() -> new IllegalStateException("It must be possible to buy nothing."));
         long labour = 0;
         long weight = 0;
-        for (Upgrade upgrade : upgrades) {
+        for (Errand.Upgrade upgrade : upgrades) {
             labour += PlanModel.labour(policy, upgrade.candidate());
             weight += upgrade.weight();
         }

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.OptionalLong;
 import slotledger.model.trade.Offer;
 import slotledger.model.trade.Policy;
+import slotledger.planner.internal.choice.Amounts;
 import slotledger.planner.internal.choice.Candidate;
 import slotledger.planner.internal.choice.Stock;
 import slotledger.planner.internal.model.PlanModel;
@@ -37,7 +38,13 @@ final class Shop {
     }
 
     boolean takesFromShelf(Candidate candidate) {
-        return candidate.used().keySet().stream().anyMatch(kind -> shelf[kind] > 0);
+        Amounts used = candidate.used();
+        for (int i = 0; i < used.size(); i++) {
+            if (shelf[used.kindAt(i)] > 0) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Minor units for goods and labour; empty where not all is to be had. */
@@ -48,9 +55,10 @@ final class Shop {
 
     private OptionalLong goods(Candidate candidate) {
         long sum = 0;
-        for (Map.Entry<Integer, Integer> used : candidate.used().entrySet()) {
-            int kind = used.getKey();
-            long bought = Math.max(0, used.getValue() - shelf[kind]);
+        Amounts used = candidate.used();
+        for (int i = 0; i < used.size(); i++) {
+            int kind = used.kindAt(i);
+            long bought = Math.max(0, used.countAt(i) - shelf[kind]);
             OptionalLong price = bought > buyable[kind] ? OptionalLong.empty() : single(kind, bought);
             if (price.isEmpty()) {
                 return price;
@@ -82,7 +90,7 @@ final class Shop {
             }
             money.merge(centre, -goods, Long::sum);
         }
-        candidate.used().forEach((kind, count) -> {
+        candidate.used().visit((kind, count) -> {
             long own = Math.min(shelf[kind], count);
             shelf[kind] -= own;
             buyable[kind] -= count - own;

@@ -59,6 +59,16 @@ public final class Amounts extends AbstractMap<Integer, Integer> {
         return place < 0 ? 0 : counts[place];
     }
 
+    /** The so-manieth of the kinds, in the order of their numbers. */
+    public int kindAt(int place) {
+        return kinds[place];
+    }
+
+    /** How many of that kind. */
+    public int countAt(int place) {
+        return counts[place];
+    }
+
     /** Visits every kind, in the order of their numbers. */
     public void visit(Visitor visitor) {
         for (int i = 0; i < kinds.length; i++) {

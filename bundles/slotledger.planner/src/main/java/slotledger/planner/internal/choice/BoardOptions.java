@@ -166,7 +166,7 @@ final class BoardOptions {
         boolean onTarget = each.group().target().filter(target -> check(each.judged(), target).meets(place))
                 .isPresent();
         Candidate only = new Candidate(each.judged(), place, sockets.used(counts), sockets.freed(counts),
-                sockets.touches(place), onTarget, 0);
+                sockets.touches(counts, place), onTarget, 0);
         return new Options(
                 each.group(), board, List.of(each.unchanged(), only), List.copyOf(only.used().keySet()));
     }

@@ -198,26 +198,33 @@ final class ClassSockets {
         return true;
     }
 
-    /** How many modules and fillers leave, enter or change their socket. */
-    int touches(int place) {
-        int touches = 0;
-        int[] out = new int[codes.length];
-        int[] in = new int[codes.length];
+    /**
+     * How many modules and fillers leave, enter or change their socket: each that is in another socket afterwards, and
+     * each that is gone.
+     *
+     * @param counts how many there are of each kind afterwards
+     */
+    int touches(int[] counts, int place) {
+        return gone(counts) + entered(place);
+    }
+
+    /** How many leave the machine. */
+    int gone(int[] counts) {
+        int gone = 0;
+        for (int kind = 0; kind < counts.length; kind++) {
+            gone += Math.max(0, owned[kind] - counts[kind]);
+        }
+        return gone;
+    }
+
+    /** How many sockets something enters. */
+    int entered(int place) {
+        int entered = 0;
         for (int socket = 0; socket < now.length; socket++) {
             int after = judged.code(place, socket);
-            if (after != now[socket]) {
-                if (now[socket] != SocketCodes.EMPTY) {
-                    out[kindOfCode[now[socket]]]++;
-                }
-                if (after != SocketCodes.EMPTY) {
-                    in[kindOfCode[after]]++;
-                }
-            }
+            entered += after != now[socket] && after != SocketCodes.EMPTY ? 1 : 0;
         }
-        for (int kind = 0; kind < in.length; kind++) {
-            touches += Math.max(out[kind], in[kind]);
-        }
-        return touches;
+        return entered;
     }
 
     /** KiB of what comes from outside. */

@@ -16,8 +16,8 @@ final class Fillings {
         /** Whether a filling with so many of each kind can be of use at all; asked before the rules are. */
         boolean wants(int[] counts);
 
-        /** A filling that the rules don't block, by its place, with so many of each kind. */
-        void take(int[] counts, int place);
+        /** Fillings with the same contents that the rules don't block, by their places, with so many of each kind. */
+        void take(int[] counts, int... places);
     }
 
     private Fillings() {

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.TreeSet;
-import java.util.stream.IntStream;
 import slotledger.model.unit.Rate;
 import slotledger.model.verdict.Operation;
 import slotledger.planner.Targets;
@@ -30,7 +29,7 @@ final class PopulationLister implements Fillings.Sieve {
     private final TargetCheck check;
     private final boolean giveAway;
     private final int[] now;
-    private final int placeNow;
+    private final Operation runsNow;
     private final Frontier frontier;
 
     /**
@@ -46,7 +45,7 @@ final class PopulationLister implements Fillings.Sieve {
         this.giveAway = giveAway;
         frontier = new Frontier(apart);
         now = sockets.now();
-        placeNow = judged.place(now);
+        runsNow = judged.operation(judged.place(now));
     }
 
     /**
@@ -88,15 +87,28 @@ final class PopulationLister implements Fillings.Sieve {
         return (!giveAway || cost.frees()) && !frontier.beats(cost);
     }
 
+    /** Of fillings with the same contents those with the least work beat the others, whatever else is listed. */
     @Override
-    public void take(int[] counts, int place) {
-        Frontier.Cost cost = Frontier.Cost.least(sockets, counts).withTouches(sockets.touches(place));
-        if (!frontier.beats(cost)
-                && judged.allows(now, place)
-                && check.meets(place)
-                && (giveAway || Targets.keepsChannels(judged.operation(placeNow), judged.operation(place)))) {
-            frontier.add(new Frontier.Kept(cost, counts.clone(), place), this::better);
+    public void take(int[] counts, int... places) {
+        int best = -1;
+        int least = Integer.MAX_VALUE;
+        for (int place : places) {
+            int entered = sockets.entered(place);
+            if (entered <= least && judged.allows(now, place) && check.meets(place) && keepsChannels(place)) {
+                best = entered < least ? place : better(best, place);
+                least = entered;
+            }
         }
+        if (best >= 0) {
+            Frontier.Cost cost = Frontier.Cost.least(sockets, counts).withTouches(least + sockets.gone(counts));
+            if (!frontier.beats(cost)) {
+                frontier.add(new Frontier.Kept(cost, counts.clone(), best), this::better);
+            }
+        }
+    }
+
+    private boolean keepsChannels(int place) {
+        return giveAway || Targets.keepsChannels(runsNow, judged.operation(place));
     }
 
     private int better(int one, int other) {
@@ -109,8 +121,10 @@ final class PopulationLister implements Fillings.Sieve {
 
     /** How far the capacities stand from the start of the board's order; less is nearer. */
     private long distance(int place) {
-        return IntStream.range(0, sockets.count())
-                .mapToLong(socket -> socket * judged.codes().kibibytes(judged.code(place, socket)))
-                .sum();
+        long distance = 0;
+        for (int socket = 0; socket < sockets.count(); socket++) {
+            distance += socket * judged.codes().kibibytes(judged.code(place, socket));
+        }
+        return distance;
     }
 }

@@ -90,10 +90,14 @@ final class SocketSearch {
             Arrays.fill(contents, next, next + counts[kind], sockets.code(kind));
             next += counts[kind];
         }
-        for (int place : sockets.judged().arrangements(contents)) {
+        int[] places = sockets.judged().arrangements(contents);
+        int[] some = new int[places.length];
+        int size = 0;
+        for (int place : places) {
             if (sockets.keepsUnread(place) && !sockets.isNow(place)) {
-                sieve.take(counts, place);
+                some[size++] = place;
             }
         }
+        sieve.take(counts, size == some.length ? some : Arrays.copyOf(some, size));
     }
 }

@@ -1,6 +1,7 @@
 package slotledger.planner.internal.delivery;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -33,6 +34,7 @@ final class PlanNow {
     private final Set<AssetTag> done;
     private final Set<AssetTag> ready;
     private final Workshop workshop;
+    private final Map<AssetTag, Integer> places = new HashMap<>();
     private final Map<Piece, Integer> left;
 
     PlanNow(Plan plan, List<Delivery.Line> lines, Set<AssetTag> done, Set<AssetTag> ready, Map<Piece, Integer> there) {
@@ -45,6 +47,7 @@ final class PlanNow {
         for (MachinePlan machine : plan.work()) {
             if (ready.contains(machine.machine().tag())) {
                 SlotChanges changes = SlotChanges.of(machine.before(), machine.after());
+                places.put(machine.machine().tag(), openings.size());
                 openings.add(new Opening(machine.machine().tag(), machine.machine().where(), "", machine.before(),
                         changes));
                 changes.in().values().forEach(content -> content.piece()
@@ -94,8 +97,8 @@ final class PlanNow {
         }
         if (ready.contains(tag)) {
             return new MachinePlan(planned.machine(), planned.target(), planned.after(), planned.outcome(),
-                    workshop.moves(tag), planned.runsNow(), planned.runsAfter(), planned.obstacle(), planned.labour(),
-                    workshop.number(tag));
+                    workshop.moves(places.get(tag)), planned.runsNow(), planned.runsAfter(), planned.obstacle(), planned.labour(),
+                    workshop.turn(places.get(tag)));
         }
         boolean finished = done.contains(tag);
         Population population = finished ? planned.after() : planned.before();

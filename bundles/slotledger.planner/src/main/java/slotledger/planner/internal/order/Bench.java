@@ -5,6 +5,8 @@ final class Bench {
 
     private final WorkTable table;
     private final Provision provision;
+    private final int[] pulled;
+    private final int[] useful;
     private final int[] free;
     private final int[] waiting;
 
@@ -13,8 +15,12 @@ final class Bench {
         this.provision = provision;
         this.free = new int[table.pieces().size()];
         this.waiting = new int[table.pieces().size()];
+        this.pulled = new int[table.size()];
+        this.useful = new int[table.size()];
         for (int i = 0; i < table.size(); i++) {
             change(i, 1);
+            pulled[i] = countPulled(i);
+            useful[i] = countUseful(i);
         }
     }
 
@@ -36,6 +42,10 @@ final class Bench {
 
     /** How many an opening takes that have to be pulled first. */
     int pulled(int opening) {
+        return pulled[opening];
+    }
+
+    private int countPulled(int opening) {
         int sum = 0;
         for (int j = 0; j < table.swap(opening).takes(); j++) {
             sum += provision.pulled(opening, j);
@@ -45,6 +55,10 @@ final class Bench {
 
     /** How many an opening gives of kinds that others wait for. */
     int useful(int opening) {
+        return useful[opening];
+    }
+
+    private int countUseful(int opening) {
         Swap swap = table.swap(opening);
         int sum = 0;
         for (int j = 0; j < swap.gives(); j++) {

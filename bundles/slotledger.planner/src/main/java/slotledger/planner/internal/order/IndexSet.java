@@ -3,24 +3,41 @@ package slotledger.planner.internal.order;
 import java.util.ArrayList;
 import java.util.List;
 
-/** A set of numbers from 0 to below a size, which finds the next one in a few steps however few there are. */
+/**
+ * A set of numbers from 0 to below a size, which finds the next one in a few steps however few there are, and takes
+ * little room where they are few.
+ */
 final class IndexSet {
 
     private static final int BITS = 6;
+    private static final int WORDS = 1 << BITS;
 
-    /** The first holds the numbers, each further one says which words of the one before are not empty. */
+    /** The numbers; a page none of whose numbers are in the set is null. */
+    private final long[][] pages;
+    /** The first says which words of the pages are not empty, each further one the same of the one before. */
     private final List<long[]> levels = new ArrayList<>();
 
     IndexSet(int size) {
-        int words = size;
+        int words = Math.max(1, words(size));
         do {
-            words = (words + Long.SIZE - 1) >> BITS;
-            levels.add(new long[Math.max(1, words)]);
+            words = words(words);
+            levels.add(new long[words]);
         } while (words > 1);
+        pages = new long[levels.get(0).length][];
+    }
+
+    private static int words(int size) {
+        return (size + Long.SIZE - 1) >> BITS;
     }
 
     void add(int number) {
-        int place = number;
+        int word = number >> BITS;
+        int page = word >> BITS;
+        if (pages[page] == null) {
+            pages[page] = new long[WORDS];
+        }
+        pages[page][word & WORDS - 1] |= 1L << number;
+        int place = word;
         for (long[] level : levels) {
             level[place >> BITS] |= 1L << place;
             place >>= BITS;
@@ -28,33 +45,59 @@ final class IndexSet {
     }
 
     void remove(int number) {
-        int place = number;
+        if (!contains(number)) {
+            return;
+        }
+        int word = number >> BITS;
+        long[] page = pages[word >> BITS];
+        page[word & WORDS - 1] &= ~(1L << number);
+        if (page[word & WORDS - 1] != 0) {
+            return;
+        }
+        int place = word;
         for (long[] level : levels) {
             level[place >> BITS] &= ~(1L << place);
             if (level[place >> BITS] != 0) {
                 return;
             }
             place >>= BITS;
+            if (level == levels.get(0)) {
+                pages[place] = null;
+            }
         }
     }
 
     boolean contains(int number) {
-        return (levels.get(0)[number >> BITS] & 1L << number) != 0;
+        long[] page = pages[number >> 2 * BITS];
+        return page != null && (page[number >> BITS & WORDS - 1] & 1L << number) != 0;
+    }
+
+    boolean isEmpty() {
+        return levels.get(levels.size() - 1)[0] == 0;
     }
 
     /** The smallest number from one on; -1 where there is none. */
     int next(int from) {
-        int place = from;
+        int word = from >> BITS;
+        if (word >> BITS >= pages.length) {
+            return -1;
+        }
+        long[] page = pages[word >> BITS];
+        long rest = page == null ? 0 : page[word & WORDS - 1] & -1L << from;
+        if (rest != 0) {
+            return (word << BITS) + Long.numberOfTrailingZeros(rest);
+        }
+        int place = word + 1;
         for (int level = 0; level < levels.size(); level++) {
-            int word = place >> BITS;
-            if (word >= levels.get(level).length) {
+            int above = place >> BITS;
+            if (above >= levels.get(level).length) {
                 return -1;
             }
-            long rest = levels.get(level)[word] & -1L << place;
+            rest = levels.get(level)[above] & -1L << place;
             if (rest != 0) {
-                return down(level, (word << BITS) + Long.numberOfTrailingZeros(rest));
+                return down(level, (above << BITS) + Long.numberOfTrailingZeros(rest));
             }
-            place = word + 1;
+            place = above + 1;
         }
         return -1;
     }
@@ -64,6 +107,6 @@ final class IndexSet {
         for (int level = top - 1; level >= 0; level--) {
             place = (place << BITS) + Long.numberOfTrailingZeros(levels.get(level)[place]);
         }
-        return place;
+        return (place << BITS) + Long.numberOfTrailingZeros(pages[place >> BITS][place & WORDS - 1]);
     }
 }

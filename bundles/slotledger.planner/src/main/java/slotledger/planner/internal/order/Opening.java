@@ -1,6 +1,5 @@
 package slotledger.planner.internal.order;
 
-import java.util.Comparator;
 import java.util.Objects;
 import slotledger.model.machine.AssetTag;
 import slotledger.model.machine.Population;
@@ -16,9 +15,6 @@ import slotledger.model.machine.Whereabouts;
  * @param changes the moves in its slots
  */
 public record Opening(AssetTag tag, Whereabouts where, String centre, Population before, SlotChanges changes) {
-
-    /** The way a technician walks. */
-    static final Comparator<Opening> WALK = Comparator.comparing(Opening::where).thenComparing(Opening::tag);
 
     public Opening {
         Objects.requireNonNull(tag, "tag");

@@ -29,27 +29,34 @@ final class Provision {
         }
     }
 
-    private static final int[] NOTHING = {};
     private static final int ROUNDS = 3;
 
     private final WorkTable table;
     private final List<Map<Long, Cell>> cells = new ArrayList<>();
-    private final List<Map<Integer, Integer>> pulledAt = new ArrayList<>();
-    private final int[][] ordered;
-    private final int[][] shelf;
+    private final int[][] pulledAt;
+    /** Where what an opening takes begins in the lists of all that is taken. */
+    private final int[] starts;
+    private final Cell[] cellOf;
+    private final int[] ordered;
+    private final int[] shelf;
     private final boolean[] useful;
     private final int[] stock;
     private final Exits exits;
 
     Provision(WorkTable table, Supplies supplies, boolean reusePulled) {
         this.table = table;
-        this.ordered = new int[table.size()][];
-        this.shelf = new int[table.size()][];
+        this.starts = new int[table.size() + 1];
+        for (int i = 0; i < table.size(); i++) {
+            starts[i + 1] = starts[i] + table.swap(i).takes();
+        }
+        this.cellOf = new Cell[starts[table.size()]];
+        this.ordered = new int[cellOf.length];
+        this.shelf = new int[cellOf.length];
+        this.pulledAt = new int[table.pieces().size()][table.sites()];
         this.useful = new boolean[table.pieces().size()];
         this.stock = new int[table.pieces().size()];
         for (int kind = 0; kind < table.pieces().size(); kind++) {
             cells.add(new LinkedHashMap<>());
-            pulledAt.add(new LinkedHashMap<>());
         }
         for (int i = 0; i < table.size(); i++) {
             count(i, reusePulled);
@@ -74,13 +81,13 @@ final class Provision {
 
     private void count(int opening, boolean reusePulled) {
         Swap swap = table.swap(opening);
-        ordered[opening] = swap.takes() == 0 ? NOTHING : new int[swap.takes()];
-        shelf[opening] = swap.takes() == 0 ? NOTHING : new int[swap.takes()];
         for (int j = 0; j < swap.takes(); j++) {
-            cell(opening, swap.take(j)).needed += swap.taken(j);
+            Cell cell = cell(opening, swap.take(j));
+            cell.needed += swap.taken(j);
+            cellOf[starts[opening] + j] = cell;
         }
         for (int j = 0; reusePulled && j < swap.gives(); j++) {
-            pulledAt.get(swap.give(j)).merge(table.siteOf(table.room(opening)), swap.given(j), Integer::sum);
+            pulledAt[swap.give(j)][table.siteOf(table.room(opening))] += swap.given(j);
         }
     }
 
@@ -93,11 +100,11 @@ final class Provision {
                 throw new IllegalStateException("The order must not hold more for machines than they need.");
             }
         }
-        Map<Integer, Integer> pulled = pulledAt.get(kind);
+        int[] pulled = pulledAt[kind];
         for (Cell cell : cells.get(kind).values()) {
-            cell.own = Math.min(own[cell.centre], Math.min(cell.needed, pulled.getOrDefault(cell.site, 0)));
+            cell.own = Math.min(own[cell.centre], Math.min(cell.needed, pulled[cell.site]));
             own[cell.centre] -= cell.own;
-            pulled.merge(cell.site, -cell.own, Integer::sum);
+            pulled[cell.site] -= cell.own;
         }
         for (Cell cell : cells.get(kind).values()) {
             cell.away = Math.min(own[cell.centre], cell.needed - cell.own);
@@ -133,15 +140,15 @@ final class Provision {
             if (round < ROUNDS - 1 && exits.exit(swap.take(j)) == opening) {
                 continue;
             }
-            Cell cell = cell(opening, swap.take(j));
+            Cell cell = cellOf[starts[opening] + j];
             int missing = pulled(opening, j);
             if (round == ROUNDS - 1 || cell.ordered + cell.shelf >= missing) {
                 int fromOrder = Math.min(missing, cell.ordered);
                 int fromShelf = Math.min(missing - fromOrder, cell.shelf);
                 cell.ordered -= fromOrder;
                 cell.shelf -= fromShelf;
-                ordered[opening][j] += fromOrder;
-                shelf[opening][j] += fromShelf;
+                ordered[starts[opening] + j] += fromOrder;
+                shelf[starts[opening] + j] += fromShelf;
             }
         }
     }
@@ -165,15 +172,16 @@ final class Provision {
     }
 
     int ordered(int opening, int take) {
-        return ordered[opening][take];
+        return ordered[starts[opening] + take];
     }
 
     int shelf(int opening, int take) {
-        return shelf[opening][take];
+        return shelf[starts[opening] + take];
     }
 
     /** How many of what an opening takes have to be pulled first. */
     int pulled(int opening, int take) {
-        return table.swap(opening).taken(take) - ordered[opening][take] - shelf[opening][take];
+        int place = starts[opening] + take;
+        return table.swap(opening).taken(take) - ordered[place] - shelf[place];
     }
 }

@@ -1,10 +1,9 @@
 package slotledger.planner.internal.order;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.BitSet;
 import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
-import java.util.TreeSet;
 
 /** Openings that wait, by the kind and by how many of it they need; near ones are found first. */
 final class Queues {
@@ -12,12 +11,14 @@ final class Queues {
     private final WorkTable table;
     private final int[] siteStarts;
     /** By kind; the key is twice the count needed, and one more where the opening gives nothing to others. */
-    private final List<TreeMap<Integer, TreeSet<Integer>>> byKind = new ArrayList<>();
-    private final TreeSet<Integer> kinds = new TreeSet<>();
+    private final IndexSet[][] byKind;
+    private final int[] waiting;
+    private final BitSet kinds = new BitSet();
 
     Queues(WorkTable table) {
         this.table = table;
-        table.pieces().forEach(piece -> byKind.add(new TreeMap<>()));
+        byKind = new IndexSet[table.pieces().size()][0];
+        waiting = new int[byKind.length];
         siteStarts = new int[table.sites() + 1];
         for (int room = table.rooms() - 1; room >= 0; room--) {
             siteStarts[table.siteOf(room)] = table.startOf(room);
@@ -26,50 +27,57 @@ final class Queues {
     }
 
     void add(int kind, int key, int opening) {
-        byKind.get(kind).computeIfAbsent(key, unused -> new TreeSet<>()).add(opening);
-        kinds.add(kind);
+        if (key >= byKind[kind].length) {
+            byKind[kind] = Arrays.copyOf(byKind[kind], key + 1);
+        }
+        if (byKind[kind][key] == null) {
+            byKind[kind][key] = new IndexSet(table.size());
+        }
+        byKind[kind][key].add(opening);
+        waiting[kind]++;
+        kinds.set(kind);
     }
 
     void remove(int kind, int key, int opening) {
-        TreeMap<Integer, TreeSet<Integer>> queues = byKind.get(kind);
-        TreeSet<Integer> queue = queues.get(key);
-        queue.remove(opening);
-        if (queue.isEmpty()) {
-            queues.remove(key);
-            if (queues.isEmpty()) {
-                kinds.remove(kind);
-            }
+        byKind[kind][key].remove(opening);
+        waiting[kind]--;
+        if (waiting[kind] == 0) {
+            kinds.clear(kind);
         }
     }
 
-    /** Kinds somebody waits for. */
-    TreeSet<Integer> kinds() {
-        return kinds;
+    /** The first kind from one on that somebody waits for; -1 where there is none. */
+    int nextKind(int from) {
+        return kinds.nextSetBit(from);
     }
 
     /** The nearest opening that needs at most so many of a kind; -1 where there is none. */
     int nearest(int kind, int most, int place) {
         int best = -1;
-        for (TreeSet<Integer> queue : byKind.get(kind).headMap(2 * most + 1, true).values()) {
-            best = nearer(best, nearest(queue, place), place);
+        IndexSet[] queues = byKind[kind];
+        for (int key = 0; key < queues.length && key / 2 <= most; key++) {
+            if (queues[key] != null && !queues[key].isEmpty()) {
+                best = nearer(best, nearest(queues[key], place), place);
+            }
         }
         return best;
     }
 
     /** The nearest of a set: of the same room, then the same site, then the first of all; -1 where it is empty. */
-    int nearest(TreeSet<Integer> queue, int place) {
+    int nearest(IndexSet queue, int place) {
         if (place >= 0) {
             int room = table.room(place);
-            Integer here = queue.ceiling(table.startOf(room));
-            if (here != null && here < table.startOf(room + 1)) {
+            int here = queue.next(table.startOf(room));
+            if (here >= 0 && here < table.startOf(room + 1)) {
                 return here;
             }
-            Integer there = queue.ceiling(siteStarts[table.siteOf(room)]);
-            if (there != null && there < siteStarts[table.siteOf(room) + 1]) {
+            int site = table.siteOf(room);
+            int there = queue.next(siteStarts[site]);
+            if (there >= 0 && there < siteStarts[site + 1]) {
                 return there;
             }
         }
-        return queue.isEmpty() ? -1 : queue.first();
+        return queue.next(0);
     }
 
     /** The nearer of two openings; the first on the way where they are as near. */
@@ -94,10 +102,10 @@ final class Queues {
     /** For each kind and count the first that waits. */
     List<Integer> heads(boolean givers) {
         List<Integer> heads = new ArrayList<>();
-        for (int kind : kinds) {
-            for (Map.Entry<Integer, TreeSet<Integer>> queue : byKind.get(kind).entrySet()) {
-                if (queue.getKey() % 2 == 0 == givers) {
-                    heads.add(queue.getValue().first());
+        for (int kind = nextKind(0); kind >= 0; kind = nextKind(kind + 1)) {
+            for (int key = givers ? 0 : 1; key < byKind[kind].length; key += 2) {
+                if (byKind[kind][key] != null && !byKind[kind][key].isEmpty()) {
+                    heads.add(byKind[kind][key].next(0));
                 }
             }
         }

@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import slotledger.model.module.Piece;
+import slotledger.model.plan.Station;
 import slotledger.model.trade.Shelf;
 
 /** What is there before the work begins: modules and fillers of the order, set aside by cost centre, and the shelf. */
@@ -15,11 +16,11 @@ public final class Supplies {
     }
 
     private static final class Lot {
-        private final String offer;
+        private final Station from;
         private int count;
 
-        private Lot(String offer, int count) {
-            this.offer = offer;
+        private Lot(Station from, int count) {
+            this.from = from;
             this.count = count;
         }
     }
@@ -35,7 +36,7 @@ public final class Supplies {
     public void order(Piece piece, String centre, String offer, int count) {
         if (count > 0) {
             ordered.computeIfAbsent(new Reserve(piece, centre), unused -> new ArrayDeque<>())
-                    .add(new Lot(offer, count));
+                    .add(new Lot(new Station.FromOrder(offer), count));
         }
     }
 
@@ -48,15 +49,15 @@ public final class Supplies {
         return shelf.getOrDefault(piece, 0);
     }
 
-    /** Takes a bought one; says of which offer. */
-    String takeOrdered(Piece piece, String centre) {
+    /** Takes a bought one; says where it comes from. */
+    Station takeOrdered(Piece piece, String centre) {
         Deque<Lot> lots = ordered.get(new Reserve(piece, centre));
         Lot lot = lots.element();
         lot.count--;
         if (lot.count == 0) {
             lots.remove();
         }
-        return lot.offer;
+        return lot.from;
     }
 
     void takeFromShelf(Piece piece) {

@@ -1,8 +1,7 @@
 package slotledger.planner.internal.order;
 
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import slotledger.model.machine.SlotContent;
 import slotledger.model.module.Piece;
@@ -10,70 +9,119 @@ import slotledger.model.module.Piece;
 /** What one opening takes and gives, by number of kind; machines with the same changes share it. */
 final class Swap {
 
-    private final int[] takes;
-    private final int[] gives;
-    private final List<List<String>> takenTo;
-    private final List<List<String>> givenFrom;
+    private static final int NOBODY = -1;
 
-    private Swap(Map<Integer, List<String>> takes, Map<Integer, List<String>> gives) {
-        this.takes = takes.keySet().stream().mapToInt(Integer::intValue).toArray();
-        this.gives = gives.keySet().stream().mapToInt(Integer::intValue).toArray();
-        this.takenTo = List.copyOf(takes.values());
-        this.givenFrom = List.copyOf(gives.values());
+    private final Side in;
+    private final Side out;
+
+    /** One direction: the slots in their order, and the kinds in the order in which they are met. */
+    private static final class Side {
+        private final String[] slots;
+        private final SlotContent[] contents;
+        private final int[] kinds;
+        private final int[][] places;
+        private final int[] numberOfPlace;
+
+        private Side(Map<String, SlotContent> changes, Map<Piece, Integer> numbers) {
+            slots = changes.keySet().toArray(String[]::new);
+            contents = changes.values().toArray(SlotContent[]::new);
+            numberOfPlace = new int[slots.length];
+            Map<Integer, Integer> met = new LinkedHashMap<>();
+            for (int place = 0; place < slots.length; place++) {
+                numberOfPlace[place] = number(contents[place], met, numbers);
+            }
+            kinds = met.keySet().stream().mapToInt(Integer::intValue).toArray();
+            places = new int[kinds.length][0];
+            for (int place = 0; place < slots.length; place++) {
+                int number = numberOfPlace[place];
+                if (number != NOBODY) {
+                    places[number] = Arrays.copyOf(places[number], places[number].length + 1);
+                    places[number][places[number].length - 1] = place;
+                }
+            }
+        }
+
+        private static int number(SlotContent content, Map<Integer, Integer> met, Map<Piece, Integer> numbers) {
+            if (content.piece().isEmpty()) {
+                return NOBODY;
+            }
+            Integer known = numbers.putIfAbsent(content.piece().get(), numbers.size());
+            int kind = known == null ? numbers.size() - 1 : known;
+            Integer number = met.putIfAbsent(kind, met.size());
+            return number == null ? met.size() - 1 : number;
+        }
+    }
+
+    private Swap(Side in, Side out) {
+        this.in = in;
+        this.out = out;
     }
 
     /** Numbers kinds not seen before. What could not be read is given to nobody. */
     static Swap of(SlotChanges changes, Map<Piece, Integer> numbers) {
-        return new Swap(slots(changes.in(), numbers), slots(changes.out(), numbers));
-    }
-
-    private static Map<Integer, List<String>> slots(Map<String, SlotContent> contents, Map<Piece, Integer> numbers) {
-        Map<Integer, List<String>> slots = new LinkedHashMap<>();
-        contents.forEach((slot, content) -> content.piece().ifPresent(piece -> {
-            Integer known = numbers.putIfAbsent(piece, numbers.size());
-            slots.computeIfAbsent(known == null ? numbers.size() - 1 : known, unused -> new ArrayList<>()).add(slot);
-        }));
-        return slots;
+        Side in = new Side(changes.in(), numbers);
+        return new Swap(in, new Side(changes.out(), numbers));
     }
 
     /** How many kinds come in. */
     int takes() {
-        return takes.length;
+        return in.kinds.length;
     }
 
     int take(int number) {
-        return takes[number];
+        return in.kinds[number];
     }
 
     int taken(int number) {
-        return takenTo.get(number).size();
+        return in.places[number].length;
     }
 
-    /** The slots one kind goes into. */
-    List<String> takenTo(int number) {
-        return takenTo.get(number);
+    /** How many slots something enters. */
+    int entries() {
+        return in.slots.length;
+    }
+
+    String entry(int place) {
+        return in.slots[place];
+    }
+
+    /** Which entry is the so-manieth of a kind that comes in. */
+    int entryOf(int number, int count) {
+        return in.places[number][count];
+    }
+
+    SlotContent entering(int place) {
+        return in.contents[place];
     }
 
     /** How many kinds go out. */
     int gives() {
-        return gives.length;
+        return out.kinds.length;
     }
 
     int give(int number) {
-        return gives[number];
+        return out.kinds[number];
     }
 
     int given(int number) {
-        return givenFrom.get(number).size();
+        return out.places[number].length;
     }
 
-    /** Which of its gives comes out of a slot; -1 for what nobody can use. */
-    int givenFrom(String slot) {
-        for (int number = 0; number < gives.length; number++) {
-            if (givenFrom.get(number).contains(slot)) {
-                return number;
-            }
-        }
-        return -1;
+    /** How many slots something leaves for good. */
+    int exits() {
+        return out.slots.length;
+    }
+
+    String exit(int place) {
+        return out.slots[place];
+    }
+
+    SlotContent leaving(int place) {
+        return out.contents[place];
+    }
+
+    /** Which of its gives comes out of a slot, by the slot's place; -1 for what nobody can use. */
+    int givenFrom(int place) {
+        return out.numberOfPlace[place];
     }
 }

@@ -10,7 +10,7 @@ public final class Unit {
 
     private final SlotContent content;
     private final Station from;
-    private Station to;
+    private Move move;
     private boolean taken;
 
     Unit(SlotContent content, Station from) {
@@ -22,16 +22,12 @@ public final class Unit {
         return content;
     }
 
-    Station from() {
-        return from;
-    }
-
     /** Says where it goes; only once. */
     public void goesTo(Station station) {
-        if (to != null) {
+        if (move != null) {
             throw new IllegalStateException("The %s from %s must not go to two places.".formatted(content, from));
         }
-        to = station;
+        move = new Move(content, from, station);
     }
 
     /** Says that somebody takes it; false where somebody did already. */
@@ -42,6 +38,6 @@ public final class Unit {
     }
 
     Move move() {
-        return new Move(content, from, Objects.requireNonNull(to, "to"));
+        return Objects.requireNonNull(move, "move");
     }
 }

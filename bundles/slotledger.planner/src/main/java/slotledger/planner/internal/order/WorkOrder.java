@@ -1,8 +1,6 @@
 package slotledger.planner.internal.order;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.TreeSet;
 import java.util.stream.IntStream;
 
 /**
@@ -22,7 +20,7 @@ final class WorkOrder {
     private final IndexSet level;
     private final IndexSet rising;
     private final IndexSet idle;
-    private final List<TreeSet<Integer>> donors = new ArrayList<>();
+    private final IndexSet[] donors;
     private final Places rooms;
     private final Places sites;
     private final boolean[] started;
@@ -44,7 +42,10 @@ final class WorkOrder {
         this.started = new boolean[table.size()];
         this.waitsFor = new int[table.size()];
         this.order = new int[table.size()];
-        table.pieces().forEach(piece -> donors.add(new TreeSet<>()));
+        this.donors = new IndexSet[table.pieces().size()];
+        for (int kind = 0; kind < donors.length; kind++) {
+            donors[kind] = new IndexSet(table.size());
+        }
         for (int i = 0; i < table.size(); i++) {
             places(i, 0, bench.pulled(i), bench.useful(i));
         }
@@ -114,8 +115,8 @@ final class WorkOrder {
     /** The nearest machine that is only opened for its modules and helps somebody who waits. */
     private int helper(int place, boolean sameSite) {
         int best = -1;
-        for (int kind : queues.kinds()) {
-            best = queues.nearer(best, queues.nearest(donors.get(kind), place), place);
+        for (int kind = queues.nextKind(0); kind >= 0; kind = queues.nextKind(kind + 1)) {
+            best = queues.nearer(best, queues.nearest(donors[kind], place), place);
         }
         return best >= 0 && sameSite && queues.distance(best, place) > 1 ? -1 : best;
     }
@@ -127,7 +128,7 @@ final class WorkOrder {
             idle.remove(opening);
         }
         for (int j = 0; j < table.swap(opening).gives(); j++) {
-            TreeSet<Integer> all = donors.get(table.swap(opening).give(j));
+            IndexSet all = donors[table.swap(opening).give(j)];
             if (waits) {
                 all.add(opening);
             } else {
@@ -229,7 +230,7 @@ final class WorkOrder {
                 fallback = exit;
             }
         }
-        if (fallback >= 0 && queues.kinds().isEmpty()) {
+        if (fallback >= 0 && queues.nextKind(0) < 0) {
             place(fallback);
             return true;
         }

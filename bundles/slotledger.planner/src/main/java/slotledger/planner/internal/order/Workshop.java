@@ -4,13 +4,10 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Deque;
-import java.util.HashMap;
-import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import slotledger.model.machine.AssetTag;
-import slotledger.model.machine.SlotContent;
 import slotledger.model.module.Piece;
 import slotledger.model.plan.Move;
 import slotledger.model.plan.Station;
@@ -21,25 +18,23 @@ import slotledger.model.plan.Station;
  */
 public final class Workshop {
 
-    /** What is known of one opened machine; entering modules may be added after its turn. */
-    private static final class Opened {
-        private final int number;
-        private final List<Unit> leaving = new ArrayList<>();
-        private final Map<String, Unit> entering = new LinkedHashMap<>();
-
-        private Opened(int number) {
-            this.number = number;
-        }
+    /** A slot that something is put into only after its machine's turn. */
+    private record Debt(int opening, int entry) {
     }
 
     private final WorkTable table;
     private final Provision provision;
     private final Supplies supplies;
     private final int[] order;
+    /** The place on the way of each opening, by its place in the list they came in. */
+    private final int[] numbers;
     private final int[][] used;
     private final Tray[] trays;
-    private final List<Deque<Station.InSlot>> debts = new ArrayList<>();
-    private final Map<AssetTag, Opened> opened = new HashMap<>();
+    private final List<Deque<Debt>> debts = new ArrayList<>();
+    private final int[] turns;
+    private final Unit[][] leaving;
+    private final Move[][] entering;
+    private final Station shelved = new Station.OnShelf();
     private final List<Unit> rest = new ArrayList<>();
     private final Map<AssetTag, List<Move>> rings = new LinkedHashMap<>();
 
@@ -55,8 +50,16 @@ public final class Workshop {
             trays[kind] = new Tray();
             debts.add(new ArrayDeque<>());
         }
-        for (int opening : order) {
-            work(opening);
+        this.turns = new int[order.length];
+        this.leaving = new Unit[order.length][];
+        this.entering = new Move[order.length][];
+        this.numbers = new int[order.length];
+        for (int turn = 0; turn < order.length; turn++) {
+            turns[order[turn]] = turn + 1;
+            work(order[turn]);
+        }
+        for (int opening = 0; opening < order.length; opening++) {
+            numbers[table.given(opening)] = opening;
         }
         if (debts.stream().anyMatch(waiting -> !waiting.isEmpty())) {
             throw new IllegalStateException("The modules of the plan must go up exactly.");
@@ -82,79 +85,81 @@ public final class Workshop {
         return counts;
     }
 
-    private void work(int number) {
-        Opening opening = table.opening(number);
-        Opened machine = new Opened(opened.size() + 1);
-        opened.put(opening.tag(), machine);
-        Swap swap = table.swap(number);
-        opening.changes().in().keySet().forEach(slot -> machine.entering.put(slot, null));
+    private void work(int opening) {
+        AssetTag tag = table.opening(opening).tag();
+        Swap swap = table.swap(opening);
+        entering[opening] = new Move[swap.entries()];
         for (int j = 0; j < swap.takes(); j++) {
-            Iterator<Unit> units = fetch(number, j).iterator();
-            for (String slot : swap.takenTo(j)) {
-                putIn(machine, new Station.InSlot(opening.tag(), slot), units.hasNext() ? units.next() : null,
-                        swap.take(j));
-            }
+            fetch(opening, j);
         }
-        opening.changes().within().forEach((from, to) -> {
-            Unit unit = new Unit(opening.before().in(from), new Station.InSlot(opening.tag(), from));
-            unit.goesTo(new Station.InSlot(opening.tag(), to));
-            machine.leaving.add(unit);
-        });
-        int[] left = used[number];
-        opening.changes().out().forEach((slot, content) -> {
-            Unit unit = new Unit(content, new Station.InSlot(opening.tag(), slot));
-            machine.leaving.add(unit);
-            putDown(number, unit, left);
-        });
+        Map<String, String> within = table.opening(opening).changes().within();
+        leaving[opening] = new Unit[within.size() + swap.exits()];
+        int next = 0;
+        for (Map.Entry<String, String> way : within.entrySet()) {
+            Unit unit = new Unit(table.opening(opening).before().in(way.getKey()),
+                    new Station.InSlot(tag, way.getKey()));
+            unit.goesTo(new Station.InSlot(tag, way.getValue()));
+            leaving[opening][next++] = unit;
+        }
+        for (int exit = 0; exit < swap.exits(); exit++) {
+            Unit unit = new Unit(swap.leaving(exit), new Station.InSlot(tag, swap.exit(exit)));
+            leaving[opening][next++] = unit;
+            putDown(opening, unit, swap.givenFrom(exit));
+        }
     }
 
     /** What is there for one kind an opening takes: bought ones, then the shelf, then pulled ones. */
-    private List<Unit> fetch(int number, int take) {
-        Opening opening = table.opening(number);
-        int kind = table.swap(number).take(take);
+    private void fetch(int opening, int take) {
+        Swap swap = table.swap(opening);
+        int kind = swap.take(take);
         Piece piece = table.pieces().get(kind);
-        SlotContent content = SlotContent.of(piece);
-        List<Unit> units = new ArrayList<>();
-        for (int count = provision.ordered(number, take); count > 0; count--) {
-            units.add(new Unit(content, new Station.FromOrder(supplies.takeOrdered(piece, opening.centre()))));
+        int next = 0;
+        for (int count = provision.ordered(opening, take); count > 0; count--) {
+            enter(opening, swap.entryOf(take, next++), supplies.takeOrdered(piece, table.opening(opening).centre()));
         }
-        for (int count = provision.shelf(number, take); count > 0; count--) {
+        for (int count = provision.shelf(opening, take); count > 0; count--) {
             supplies.takeFromShelf(piece);
-            units.add(new Unit(content, new Station.OnShelf()));
+            enter(opening, swap.entryOf(take, next++), shelved);
         }
-        int room = table.room(number);
-        for (int count = provision.pulled(number, take); count > 0; count--) {
+        int room = table.room(opening);
+        for (int count = provision.pulled(opening, take); count > 0; count--) {
             Unit unit = trays[kind].take(room, table.siteOf(room));
             if (unit != null) {
-                units.add(unit);
+                enter(opening, swap.entryOf(take, next++), unit);
             }
         }
-        return units;
-    }
-
-    private void putIn(Opened machine, Station.InSlot slot, Unit unit, int kind) {
-        machine.entering.put(slot.slot(), unit);
-        if (unit == null) {
-            debts.get(kind).add(slot);
-        } else {
-            unit.goesTo(slot);
+        for (; next < swap.taken(take); next++) {
+            debts.get(kind).add(new Debt(opening, swap.entryOf(take, next)));
         }
     }
 
-    private void putDown(int number, Unit unit, int[] left) {
-        Swap swap = table.swap(number);
-        int give = swap.givenFrom(((Station.InSlot) unit.from()).slot());
+    private void enter(int opening, int entry, Station from) {
+        entering[opening][entry] = new Move(table.swap(opening).entering(entry), from, station(opening, entry));
+    }
+
+    private void enter(int opening, int entry, Unit unit) {
+        unit.goesTo(station(opening, entry));
+        entering[opening][entry] = unit.move();
+    }
+
+    private Station station(int opening, int entry) {
+        return new Station.InSlot(table.opening(opening).tag(), table.swap(opening).entry(entry));
+    }
+
+    private void putDown(int opening, Unit unit, int give) {
+        int[] left = used[opening];
+        Swap swap = table.swap(opening);
         if (give >= 0 && left[give] > 0) {
             left[give]--;
-            int room = table.room(number);
+            int room = table.room(opening);
             trays[swap.give(give)].put(unit, room, table.siteOf(room));
             return;
         }
-        Station.InSlot waiting = give < 0 ? null : debts.get(swap.give(give)).poll();
+        Debt waiting = give < 0 ? null : debts.get(swap.give(give)).poll();
         if (waiting != null) {
-            unit.goesTo(waiting);
-            opened.get(waiting.machine()).entering.put(waiting.slot(), unit);
-            rings.computeIfAbsent(waiting.machine(), unused -> new ArrayList<>()).add(unit.move());
+            enter(waiting.opening(), waiting.entry(), unit);
+            rings.computeIfAbsent(table.opening(waiting.opening()).tag(), unused -> new ArrayList<>())
+                    .add(unit.move());
             return;
         }
         rest.add(unit);
@@ -170,19 +175,38 @@ public final class Workshop {
         return supplies.rest();
     }
 
-    /** Place in the order of work, 0 where the machine isn't opened. */
-    public int number(AssetTag tag) {
-        return opened.containsKey(tag) ? opened.get(tag).number : 0;
+    /** The openings, first ones first, by their places in the list they came in. */
+    public int[] order() {
+        int[] places = new int[order.length];
+        for (int turn = 0; turn < order.length; turn++) {
+            places[turn] = table.given(order[turn]);
+        }
+        return places;
     }
 
-    /** The moves of a machine: what leaves its slot first, then what comes from outside. */
-    public List<Move> moves(AssetTag tag) {
-        List<Move> moves = new ArrayList<>();
-        if (opened.containsKey(tag)) {
-            opened.get(tag).leaving.forEach(unit -> moves.add(unit.move()));
-            opened.get(tag).entering.values().forEach(unit -> moves.add(unit.move()));
+    /**
+     * The moves of an opening: what leaves its slot first, then what comes from outside.
+     *
+     * @param place its place in the list they came in
+     */
+    public List<Move> moves(int place) {
+        Unit[] out = leaving[numbers[place]];
+        Move[] in = entering[numbers[place]];
+        Move[] moves = new Move[out.length + in.length];
+        for (int i = 0; i < out.length; i++) {
+            moves[i] = out[i].move();
         }
-        return moves;
+        System.arraycopy(in, 0, moves, out.length, in.length);
+        return List.of(moves);
+    }
+
+    /**
+     * Place in the order of work, 1 for the first.
+     *
+     * @param place the opening's place in the list they came in
+     */
+    public int turn(int place) {
+        return turns[numbers[place]];
     }
 
     /** Machines opened before a module they need is pulled, and how it comes at last. */

@@ -1,5 +1,6 @@
 package slotledger.planner.internal.work;
 
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -24,19 +25,13 @@ public final class Costs {
         for (Purchase line : purchases) {
             goods = goods.plus(line.total());
             orders.merge(line.offer().supplier(), line.total(), Money::plus);
-            for (Purchase.Use use : line.uses()) {
-                centres.merge(use.costCentre(), none, Money::plus);
-            }
         }
         Map<String, Money> delivery = new LinkedHashMap<>();
         orders.forEach((supplier, value) -> delivery.put(supplier, delivery(suppliers.get(supplier), value)));
         Money shared = none;
-        for (String centre : List.copyOf(centres.keySet())) {
-            if (!centre.isEmpty()) {
-                Money share = share(purchases, centre, none);
-                centres.put(centre, share);
-                shared = shared.plus(share);
-            }
+        for (Map.Entry<String, Money> share : shares(purchases, none).entrySet()) {
+            centres.put(share.getKey(), share.getValue());
+            shared = shared.plus(share.getValue());
         }
         if (!goods.equals(shared)) {
             centres.put("", goods.minus(shared));
@@ -50,15 +45,20 @@ public final class Costs {
         return isFree ? Money.zero(value.currency()) : supplier.shipping().orElse(Money.zero(value.currency()));
     }
 
-    /** A centre's part of each line by its modules, rounded down to the minor unit. */
-    private static Money share(List<Purchase> purchases, String centre, Money none) {
-        Money share = none;
+    /** By name: a centre's part of each line by its modules, rounded down; no money where there is no name. */
+    private static Map<String, Money> shares(List<Purchase> purchases, Money none) {
+        Map<String, Money> shares = new TreeMap<>();
         for (Purchase line : purchases) {
-            long modules = line.uses().stream()
-                    .filter(use -> use.costCentre().equals(centre)).mapToInt(Purchase.Use::modules).sum();
-            long minor = Math.multiplyExact(line.total().minor(), modules) / line.modules();
-            share = share.plus(new Money(minor, none.currency()));
+            Map<String, Long> modules = new HashMap<>();
+            line.uses().forEach(use -> modules.merge(use.costCentre(), (long) use.modules(), Long::sum));
+            if (modules.remove("") != null) {
+                shares.merge("", none, Money::plus);
+            }
+            modules.forEach((centre, count) -> {
+                long minor = Math.multiplyExact(line.total().minor(), count) / line.modules();
+                shares.merge(centre, new Money(minor, none.currency()), Money::plus);
+            });
         }
-        return share;
+        return shares;
     }
 }

@@ -3,37 +3,49 @@ package slotledger.planner.internal.work;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.function.ToIntFunction;
 import slotledger.model.machine.AssetTag;
 import slotledger.model.machine.Machine;
 import slotledger.model.machine.Population;
-import slotledger.planner.internal.choice.Candidate;
 import slotledger.planner.internal.choice.Options;
 import slotledger.planner.internal.model.Choice;
-import slotledger.planner.internal.order.SlotChanges;
 
 /** Gives the machines of a class what an earlier plan gave them, as far as that is still to be given. */
 final class Earlier {
 
     private final Options options;
+    private final Map<AssetTag, Population> planned;
     private final int[] left;
-    private final List<Job> jobs = new ArrayList<>();
+    private final Assignment[] assignments;
 
     Earlier(Choice choice, int group, Map<AssetTag, Population> planned) {
-        options = choice.options().get(group);
+        this.options = choice.options().get(group);
+        this.planned = planned;
         left = new int[options.candidates().size()];
+        assignments = new Assignment[left.length];
         for (int i = 0; i < left.length; i++) {
             left[i] = choice.count(group, i);
+            assignments[i] = left[i] == 0 ? null : Assignment.of(options, i);
         }
+    }
+
+    /** Enters what each machine gets at its place. */
+    void give(ToIntFunction<Machine> place, Assignment[] all) {
         List<Machine> others = new ArrayList<>();
         for (Machine machine : options.group().machines()) {
             int number = number(planned.get(machine.tag()));
-            if (number >= 0 && left[number] > 0) {
-                give(machine, number);
+            if (number >= 0) {
+                all[place.applyAsInt(machine)] = take(number);
             } else {
                 others.add(machine);
             }
         }
-        others.forEach(machine -> give(machine, first()));
+        others.forEach(machine -> all[place.applyAsInt(machine)] = take(first()));
+    }
+
+    private Assignment take(int number) {
+        left[number]--;
+        return assignments[number];
     }
 
     private int number(Population after) {
@@ -53,15 +65,5 @@ final class Earlier {
             }
         }
         return 0;
-    }
-
-    private void give(Machine machine, int number) {
-        left[number]--;
-        Candidate candidate = options.candidates().get(number);
-        jobs.add(new Job(machine, options, candidate, SlotChanges.of(options.group().now(), candidate.after())));
-    }
-
-    List<Job> jobs() {
-        return jobs;
     }
 }

@@ -1,11 +1,13 @@
 package slotledger.planner.internal.work;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import slotledger.model.finding.Finding;
 import slotledger.model.machine.Machine;
 import slotledger.model.machine.Population;
@@ -20,6 +22,7 @@ import slotledger.model.plan.Spending;
 import slotledger.model.trade.Policy;
 import slotledger.model.trade.Target;
 import slotledger.model.unit.Money;
+import slotledger.model.verdict.Operation;
 import slotledger.planner.PlanRequest;
 import slotledger.planner.PlannerException;
 import slotledger.planner.internal.choice.Candidate;
@@ -69,7 +72,18 @@ public final class PlanWriter {
     private final Stock stock;
     private final Expansion expansion;
     private final Purchases purchases;
-    private final Map<Candidate, Population> populations = new IdentityHashMap<>();
+    private final Map<Assignment, Shared> shared = new IdentityHashMap<>();
+    private final Map<String, Optional<Target>> targets = new HashMap<>();
+
+    /**
+     * What is the same for all machines that get the same: a large fleet has many of them.
+     *
+     * @param after empty where the machine isn't opened
+     */
+    private record Shared(
+            Optional<Population> after, Outcome outcome, Operation now, Operation then, Optional<Obstacle> obstacle,
+            Money labour) {
+    }
 
     public PlanWriter(PlanRequest request, Stock stock, Expansion expansion, Purchases purchases) {
         this.request = request;
@@ -81,10 +95,12 @@ public final class PlanWriter {
 
     /** What it all costs. */
     public Spending spending() {
-        Money labour = request.fleet().machines().stream()
-                .map(machine -> labour(job(machine)))
-                .reduce(Money.zero(policy.currency()), Money::plus);
-        return Costs.of(purchases.lines(), request.market().suppliers(), policy.buying().tax(), labour);
+        long labour = 0;
+        for (int machine = 0; machine < expansion.machines().size(); machine++) {
+            labour = Math.addExact(labour, PlanModel.labour(policy, expansion.assignment(machine).candidate()));
+        }
+        return Costs.of(purchases.lines(), request.market().suppliers(), policy.buying().tax(),
+                new Money(labour, policy.currency()));
     }
 
     /** The plan. */
@@ -96,62 +112,66 @@ public final class PlanWriter {
         Obstacles obstacles =
                 new Obstacles(new BoardObstacles(stock), new SupplyObstacles(
                         stock, policy, request.choices().mostOpened(), left, freeing));
-        List<MachinePlan> machines = new ArrayList<>();
-        for (Machine machine : request.fleet().machines()) {
-            machines.add(machine(job(machine), obstacles));
+        int size = expansion.machines().size();
+        for (int machine = 0; machine < size; machine++) {
+            Assignment assignment = expansion.assignment(machine);
+            if (!shared.containsKey(assignment)) {
+                shared.put(assignment, shared(assignment, obstacles));
+            }
+            targets.computeIfAbsent(expansion.machines().get(machine).role(), policy::target);
         }
+        List<MachinePlan> machines = IntStream.range(0, size).parallel().mapToObj(this::machine).toList();
         return new Plan(
                 request.title(), request.date(), policy, machines, purchases.lines(), leftovers, spending,
                 optimality(machines, spending, proof), remarks, request.choices(), Insights.NONE);
     }
 
-    private Job job(Machine machine) {
-        return expansion.jobs().get(machine.tag());
+    private Shared shared(Assignment assignment, Obstacles obstacles) throws PlannerException {
+        Options options = assignment.options();
+        Candidate candidate = assignment.candidate();
+        boolean isBelow = options.group().target().isPresent() && !candidate.onTarget();
+        return new Shared(
+                assignment.isOpened() ? Optional.of(candidate.after()) : Optional.empty(),
+                outcome(assignment),
+                options.unchanged().runs(),
+                candidate.runs(),
+                isBelow ? Optional.of(obstacles.of(options)) : Optional.empty(),
+                new Money(PlanModel.labour(policy, candidate), policy.currency()));
     }
 
-    private Money labour(Job job) {
-        return new Money(PlanModel.labour(policy, job.candidate()), policy.currency());
-    }
-
-    private MachinePlan machine(Job job, Obstacles obstacles) throws PlannerException {
-        boolean isBelow = job.options().group().target().isPresent() && !job.candidate().onTarget();
-        Optional<Obstacle> obstacle = isBelow ? Optional.of(obstacles.of(job.options())) : Optional.empty();
+    private MachinePlan machine(int number) {
+        Machine machine = expansion.machines().get(number);
+        Shared same = shared.get(expansion.assignment(number));
         return new MachinePlan(
-                job.machine(),
-                policy.target(job.machine().role()),
-                after(job),
-                outcome(job),
-                expansion.moves().get(job.machine().tag()),
-                job.options().unchanged().runs(),
-                job.candidate().runs(),
-                obstacle,
-                labour(job),
-                expansion.numbers().get(job.machine().tag()));
+                machine,
+                targets.get(machine.role()),
+                same.after().orElse(machine.population()),
+                same.outcome(),
+                expansion.moves(number),
+                same.now(),
+                same.then(),
+                same.obstacle(),
+                same.labour(),
+                expansion.turn(number));
     }
 
-    /** One object for all machines that get the same: a large fleet has many of them. */
-    private Population after(Job job) {
-        return job.isOpened()
-                ? populations.computeIfAbsent(job.candidate(), Candidate::after) : job.machine().population();
-    }
-
-    private static Outcome outcome(Job job) {
-        Options options = job.options();
+    private static Outcome outcome(Assignment assignment) {
+        Options options = assignment.options();
         if (options.group().leaveAlone()) {
             return Outcome.LEFT_ALONE;
         }
         if (options.group().target().isEmpty()) {
             return Outcome.NO_TARGET;
         }
-        boolean reaches = job.candidate().onTarget();
-        if (job.isOpened() && !reaches) {
-            boolean isMore = job.candidate().after().total().compareTo(options.group().now().total()) > 0;
+        boolean reaches = assignment.candidate().onTarget();
+        if (assignment.isOpened() && !reaches) {
+            boolean isMore = assignment.candidate().after().total().compareTo(options.group().now().total()) > 0;
             return isMore ? Outcome.IMPROVED : Outcome.NOT_HELPED;
         }
         if (options.isOnTargetNow()) {
-            return job.isOpened() ? Outcome.DONOR : Outcome.ON_TARGET;
+            return assignment.isOpened() ? Outcome.DONOR : Outcome.ON_TARGET;
         }
-        return job.isOpened() ? Outcome.REACHES_TARGET : Outcome.NOT_HELPED;
+        return assignment.isOpened() ? Outcome.REACHES_TARGET : Outcome.NOT_HELPED;
     }
 
     private List<String> limits(Proof proof, Money worth) {
@@ -164,11 +184,13 @@ public final class PlanWriter {
     }
 
     private Optimality optimality(List<MachinePlan> machines, Spending spending, Proof proof) {
-        long onTarget = machines.stream()
-                .filter(machine -> machine.target().isPresent() && machine.obstacle().isEmpty())
-                .mapToLong(machine -> machine.target().get().weight())
-                .sum();
-        long possible = machines.stream().flatMap(machine -> machine.target().stream()).mapToLong(Target::weight).sum();
+        long onTarget = 0;
+        long possible = 0;
+        for (MachinePlan machine : machines) {
+            long weight = machine.target().map(Target::weight).orElse(0);
+            possible += weight;
+            onTarget += machine.obstacle().isEmpty() ? weight : 0;
+        }
         Money worth = new Money(Tastes.worth(request.choices(), purchases.lines()), spending.total().currency());
         Money counted = spending.total().minus(worth);
         long bound = Math.min(counted.minor(), proof.cost().bound());

@@ -6,7 +6,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import slotledger.model.machine.AssetTag;
 import slotledger.model.machine.SlotContent;
 import slotledger.model.module.Piece;
 import slotledger.model.plan.Leftover;
@@ -31,9 +30,34 @@ public record Purchases(List<Purchase> lines, List<Leftover> leftovers) {
         leftovers = List.copyOf(leftovers);
     }
 
+    /** What machines use of one offer, in the order of work. */
+    private static final class Uses {
+        private final List<Purchase.Use> lines = new ArrayList<>();
+        private int machine = -1;
+        private int count;
+        private int all;
+
+        private void add(int user, Expansion expansion) {
+            if (user != machine) {
+                close(expansion);
+                machine = user;
+            }
+            count++;
+            all++;
+        }
+
+        private void close(Expansion expansion) {
+            if (count > 0) {
+                lines.add(new Purchase.Use(
+                        expansion.machines().get(machine).tag(), expansion.costCentre(machine), count));
+                count = 0;
+            }
+        }
+    }
+
     /** The order for a choice, with its uses in the order of work. */
     public static Purchases of(Stock stock, Choice choice, Expansion expansion, Policy policy) {
-        Map<String, Map<AssetTag, Integer>> uses = uses(expansion);
+        Map<String, Uses> uses = uses(stock, expansion);
         Map<Piece, Integer> spares = spares(stock, uses, policy);
         Map<String, Purchase> lines = new TreeMap<>();
         Map<Piece, Integer> over = new LinkedHashMap<>();
@@ -41,13 +65,13 @@ public record Purchases(List<Purchase> lines, List<Leftover> leftovers) {
             Offer offer = stock.offers().get(number);
             int packs = choice.packs(number);
             if (packs > 0) {
-                Map<AssetTag, Integer> used = uses.getOrDefault(offer.id(), Map.of());
-                int free = packs * offer.packSize() - used.values().stream().mapToInt(Integer::intValue).sum();
+                Uses used = uses.get(offer.id());
+                int free = packs * offer.packSize() - used.all;
                 int spare = Math.min(free, spares.get(offer.piece()));
                 spares.merge(offer.piece(), -spare, Integer::sum);
                 over.merge(offer.piece(), free, Integer::sum);
                 lines.put(offer.supplier() + "\n" + offer.part() + "\n" + offer.id(),
-                        new Purchase(offer, packs, lines(used, expansion), spare, free - spare));
+                        new Purchase(offer, packs, used.lines, spare, free - spare));
             }
         }
         List<Leftover> leftovers = new ArrayList<>();
@@ -60,33 +84,24 @@ public record Purchases(List<Purchase> lines, List<Leftover> leftovers) {
         return new Purchases(List.copyOf(lines.values()), leftovers);
     }
 
-    private static Map<String, Map<AssetTag, Integer>> uses(Expansion expansion) {
-        Map<String, Map<AssetTag, Integer>> uses = new HashMap<>();
-        for (AssetTag tag : expansion.inWorkOrder()) {
-            for (Move move : expansion.moves().get(tag)) {
+    private static Map<String, Uses> uses(Stock stock, Expansion expansion) {
+        Map<String, Uses> uses = new HashMap<>();
+        stock.offers().forEach(offer -> uses.put(offer.id(), new Uses()));
+        for (int machine : expansion.inWorkOrder()) {
+            for (Move move : expansion.moves(machine)) {
                 if (move.from() instanceof Station.FromOrder order) {
-                    uses.computeIfAbsent(order.offer(), unused -> new LinkedHashMap<>()).merge(tag, 1, Integer::sum);
+                    uses.get(order.offer()).add(machine, expansion);
                 }
             }
         }
+        uses.values().forEach(each -> each.close(expansion));
         return uses;
     }
 
-    private static Map<Piece, Integer> spares(
-            Stock stock, Map<String, Map<AssetTag, Integer>> uses, Policy policy) {
+    private static Map<Piece, Integer> spares(Stock stock, Map<String, Uses> uses, Policy policy) {
         Map<Piece, Integer> used = new HashMap<>();
-        for (Offer offer : stock.offers()) {
-            int count = uses.getOrDefault(offer.id(), Map.of()).values().stream().mapToInt(Integer::intValue).sum();
-            used.merge(offer.piece(), count, Integer::sum);
-        }
+        stock.offers().forEach(offer -> used.merge(offer.piece(), uses.get(offer.id()).all, Integer::sum));
         used.replaceAll((piece, count) -> policy.spares(count));
         return used;
-    }
-
-    private static List<Purchase.Use> lines(Map<AssetTag, Integer> used, Expansion expansion) {
-        return used.entrySet().stream()
-                .map(use -> new Purchase.Use(
-                        use.getKey(), expansion.costCentre(use.getKey()), use.getValue()))
-                .toList();
     }
 }

@@ -24,7 +24,9 @@ final class Followed {
     /** Fails where a module comes from nowhere, goes to two places, or a slot doesn't end as planned. */
     Followed(Errands errands, Workshop workshop) {
         order.addAll(errands.openings);
-        order.sort(Comparator.comparingInt(opening -> workshop.number(opening.tag())));
+        Map<AssetTag, Integer> places = new HashMap<>();
+        order.forEach(opening -> places.put(opening.tag(), places.size()));
+        order.sort(Comparator.comparingInt(opening -> workshop.turn(places.get(opening.tag()))));
         Map<AssetTag, Opening> byTag = new HashMap<>();
         order.forEach(opening -> byTag.put(opening.tag(), opening));
         int[] lying = new int[order.size() + 1];
@@ -32,23 +34,23 @@ final class Followed {
         Set<Station> left = new HashSet<>();
         for (int place = 0; place < order.size(); place++) {
             Opening opening = order.get(place);
-            require(workshop.number(opening.tag()) == place + 1, "numbers without gaps");
+            require(workshop.turn(places.get(opening.tag())) == place + 1, "numbers without gaps");
             visits += place == 0 || !order.get(place - 1).where().equals(opening.where()) ? 1 : 0;
             Map<String, SlotContent> slots = new HashMap<>(opening.before().contents());
-            for (Move move : workshop.moves(opening.tag())) {
+            for (Move move : workshop.moves(places.get(opening.tag()))) {
                 if (move.from() instanceof Station.InSlot from && from.machine().equals(opening.tag())) {
                     require(slots.put(from.slot(), SlotContent.EMPTY).equals(move.content()), "leaves " + from);
                     require(left.add(from), "leaves once");
                 }
             }
-            for (Move move : workshop.moves(opening.tag())) {
+            for (Move move : workshop.moves(places.get(opening.tag()))) {
                 if (move.to() instanceof Station.InSlot to && to.machine().equals(opening.tag())) {
                     require(slots.put(to.slot(), move.content()).isEmpty(), "enters " + to);
                     if (move.from() instanceof Station.InSlot from && !from.machine().equals(opening.tag())) {
                         Opening donor = byTag.get(from.machine());
                         require(donor.changes().out().get(from.slot()).equals(move.content()), "given by " + donor);
                         betweenSites += donor.where().site().equals(opening.where().site()) ? 0 : 1;
-                        int donorPlace = workshop.number(from.machine()) - 1;
+                        int donorPlace = workshop.turn(places.get(from.machine())) - 1;
                         int[] counts = donorPlace < place ? lying : owing;
                         counts[Math.min(place, donorPlace)]++;
                         counts[Math.max(place, donorPlace)]--;
