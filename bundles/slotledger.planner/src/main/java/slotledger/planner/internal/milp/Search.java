@@ -71,10 +71,12 @@ final class Search {
     Optional<Found> minimise(long[] cost, Box box, int mostNodes, Optional<long[]> start) throws SolverException {
         Columns columns = new Columns(programme, more);
         Parts parts = new Parts(columns, rows, box);
-        int open = box.open();
-        boolean isSplit = open > LEAST_SPLIT && parts.largest() < open - open / FEW;
         return minimise(columns, cost, box, mostNodes, start, Long.MAX_VALUE,
-                isSplit ? Optional.of(parts) : Optional.empty());
+                isSplit(parts, box.open()) ? Optional.of(parts) : Optional.empty());
+    }
+
+    private static boolean isSplit(Parts parts, int open) {
+        return open > LEAST_SPLIT && parts.largest() < open - open / FEW;
     }
 
     /** Searches a part; values of more than so much are of no use. */
@@ -122,7 +124,7 @@ final class Search {
                     break;
                 }
                 best.ifPresent(values -> box.narrow(relaxation.bound(), value(cost, values)));
-                if (box.open() > NEAR[i]) {
+                if (box.open() > 2 * NEAR[i]) {
                     best = near(relaxation, cost, box, i, best);
                 }
             }
@@ -140,9 +142,15 @@ final class Search {
      * its own, because such a goal only breaks ties.
      */
     Optional<Found> among(long[] cost, Box box, int mostNodes, long[] start) throws SolverException {
-        Bound bound = new Bound(new Columns(programme, more), cost, box);
+        Columns columns = new Columns(programme, more);
+        Bound bound = new Bound(columns, cost, box);
+        Parts parts = new Parts(columns, rows, box);
         bound.at(new long[bound.columns().rows]);
         long value = value(cost, start);
+        if (isSplit(parts, box.open())) {
+            long[] found = new Ties(solver, programme, more, progress).minimise(cost, box, mostNodes, start);
+            return Optional.of(new Found(found, value(cost, found), bound.value(), bound.value()));
+        }
         return box.open() > MOST_TIED
                 ? Optional.of(new Found(start, value, bound.value(), bound.value()))
                 : whole(cost, box, bound.value(), mostNodes, Optional.of(start));

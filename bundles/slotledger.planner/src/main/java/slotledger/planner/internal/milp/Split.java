@@ -8,7 +8,6 @@ import java.util.PriorityQueue;
 import java.util.stream.IntStream;
 import slotledger.model.task.Progress;
 import slotledger.planner.internal.milp.Parts.Part;
-import slotledger.planner.internal.milp.Search.Found;
 import slotledger.solver.IntegerProgramme;
 import slotledger.solver.IntegerProgramme.Row;
 import slotledger.solver.MilpSolution;
