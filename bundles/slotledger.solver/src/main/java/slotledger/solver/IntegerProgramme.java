@@ -41,15 +41,21 @@ public final class IntegerProgramme {
     /**
      * A row: low &lt;= sum &lt;= high.
      *
-     * @param name for people who read the programme
-     * @param low  {@link #NO_LOW} for none
-     * @param sum  what is limited
-     * @param high {@link #NO_HIGH} for none
+     * @param name  for people who read the programme
+     * @param low   {@link #NO_LOW} for none
+     * @param sum   what is limited
+     * @param high  {@link #NO_HIGH} for none
+     * @param joins whether it joins what may be independent without it; a search may then look at the parts one by one
      */
-    public record Row(String name, long low, Linear sum, long high) {
+    public record Row(String name, long low, Linear sum, long high, boolean joins) {
         public Row {
             Objects.requireNonNull(name, "name");
             Objects.requireNonNull(sum, "sum");
+        }
+
+        /** A row of one part. */
+        public Row(String name, long low, Linear sum, long high) {
+            this(name, low, sum, high, false);
         }
 
         boolean holds(long[] values) {
@@ -123,6 +129,16 @@ public final class IntegerProgramme {
     /** Adds a row: sum &gt;= low. */
     public void atLeast(String name, Linear sum, long low) {
         rows.add(new Row(name, low, sum, NO_HIGH));
+    }
+
+    /** Adds a row: sum &lt;= high, which joins what may be independent without it. */
+    public void joinAtMost(String name, Linear sum, long high) {
+        rows.add(new Row(name, NO_LOW, sum, high, true));
+    }
+
+    /** Adds a row: sum &gt;= low, which joins what may be independent without it. */
+    public void joinAtLeast(String name, Linear sum, long low) {
+        rows.add(new Row(name, low, sum, NO_HIGH, true));
     }
 
     /** Adds a row: sum = value. */

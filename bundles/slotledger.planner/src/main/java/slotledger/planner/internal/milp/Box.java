@@ -2,6 +2,7 @@ package slotledger.planner.internal.milp;
 
 import java.math.BigInteger;
 import slotledger.solver.IntegerProgramme;
+import slotledger.solver.IntegerProgramme.Row;
 
 /** Limits of all variables, made narrower by what was proven; the best values known lie inside. */
 final class Box {
@@ -91,6 +92,36 @@ final class Box {
         if (next > 0) {
             low[best] = Math.max(low[best], columns.total[group] - room / next);
         }
+    }
+
+    /** Narrows the limits to what a row allows while all others in it stay inside theirs. */
+    void keep(Row row) {
+        try {
+            if (row.low() != IntegerProgramme.NO_LOW) {
+                raise(row, 1, row.low());
+            }
+            if (row.high() != IntegerProgramme.NO_HIGH) {
+                raise(row, -1, Math.negateExact(row.high()));
+            }
+        } catch (ArithmeticException e) {
+            // Numbers too large to reason with: the limits stay as wide as they are.
+        }
+    }
+
+    /** Narrows the limits to sign * sum &gt;= least. */
+    private void raise(Row row, int sign, long least) {
+        long[] most = {0};
+        row.sum().forEach((variable, factor) -> most[0] = Math.addExact(most[0],
+                Math.multiplyExact(sign * factor, sign * factor > 0 ? high[variable] : low[variable])));
+        long spare = Math.subtractExact(most[0], least);
+        row.sum().forEach((variable, factor) -> {
+            long steps = Math.floorDiv(spare, Math.abs(factor));
+            if (sign * factor > 0) {
+                low[variable] = Math.max(low[variable], Math.subtractExact(high[variable], steps));
+            } else {
+                high[variable] = Math.min(high[variable], Math.addExact(low[variable], steps));
+            }
+        });
     }
 
     private static long add(long one, long other) {

@@ -111,9 +111,14 @@ public final class Lexicographic {
             long ideal = bound.value();
             Box narrow = box.copy();
             narrow.narrow(bound, ideal);
-            Row row = new Row(first.name(), IntegerProgramme.NO_LOW, first.sum(), ideal);
+            Row row = new Row(first.name(), IntegerProgramme.NO_LOW, first.sum(), ideal, true);
             Optional<long[]> start = first.sum().of(best) == ideal ? Optional.of(best) : Optional.empty();
-            Optional<Search.Found> found = search(second, narrow, start, List.of(row));
+            Optional<Search.Found> found;
+            try {
+                found = search(second, narrow, start, List.of(row));
+            } catch (SolverException e) {
+                found = Optional.empty();
+            }
             if (found.isPresent()) {
                 box = narrow;
                 keep(first, new Search.Found(found.get().values(), ideal, ideal, ideal));
@@ -140,7 +145,7 @@ public final class Lexicographic {
             best = found.values();
             steps.add(new MilpSolution(found.values(), found.value(), found.bound()));
             safe.add(found.safe());
-            reached.add(new Row(goal.name(), IntegerProgramme.NO_LOW, goal.sum(), found.value()));
+            reached.add(new Row(goal.name(), IntegerProgramme.NO_LOW, goal.sum(), found.value(), true));
         }
     }
 }

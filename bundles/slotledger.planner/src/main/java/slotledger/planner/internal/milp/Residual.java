@@ -1,7 +1,9 @@
 package slotledger.planner.internal.milp;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import slotledger.model.task.Progress;
 import slotledger.solver.IntegerProgramme;
 import slotledger.solver.IntegerProgramme.Row;
@@ -20,17 +22,22 @@ final class Residual {
     private final boolean isPossible;
     private long constant;
 
-    Residual(IntegerProgramme programme, List<Row> more, long[] cost, Box box) {
-        kept = new int[box.open()];
+    /** All of a programme. */
+    Residual(IntegerProgramme programme, List<Row> rows, long[] cost, Box box) {
+        this(programme, rows, cost, box, IntStream.range(0, programme.size()).toArray());
+    }
+
+    /** Some variables with the rows that speak of them; all others have no choice. */
+    Residual(IntegerProgramme programme, List<Row> rows, long[] cost, Box box, int[] variables) {
+        kept = IntStream.of(variables).filter(variable -> box.low[variable] < box.high[variable]).toArray();
         fixed = box.low.clone();
         int[] place = new int[fixed.length];
+        Arrays.fill(place, -1);
         boolean possible = true;
-        for (int variable = 0; variable < fixed.length; variable++) {
+        for (int variable : variables) {
             possible &= box.low[variable] <= box.high[variable];
-            place[variable] = -1;
             if (box.low[variable] < box.high[variable]) {
                 place[variable] = small.size();
-                kept[small.size()] = variable;
                 int named = variable;
                 small.variables(1, box.low[variable], box.high[variable], programme.first(variable),
                         unused -> programme.name(named));
@@ -39,10 +46,7 @@ final class Residual {
                 constant = Math.addExact(constant, Math.multiplyExact(cost[variable], fixed[variable]));
             }
         }
-        for (Row row : programme.rows()) {
-            possible = possible && add(row, place);
-        }
-        for (Row row : more) {
+        for (Row row : rows) {
             possible = possible && add(row, place);
         }
         isPossible = possible;
@@ -82,25 +86,44 @@ final class Residual {
      * Solves what is left.
      *
      * @param start values of all variables of the whole programme; used where they fit
-     * @return values of the whole programme; empty where there are none, or none were found
+     * @return values of the whole programme; empty where there are none
+     * @throws SolverException where none were found within the limits
      */
-    Optional<MilpSolution> minimise(MilpSolver solver, int mostNodes, Optional<long[]> start, Progress progress) {
+    Optional<MilpSolution> minimise(MilpSolver solver, int mostNodes, Optional<long[]> start, Progress progress)
+            throws SolverException {
         if (!isPossible) {
             return Optional.empty();
         }
         if (kept.length == 0) {
             return Optional.of(new MilpSolution(fixed, constant, constant));
         }
-        try {
-            return solver.minimise(small, goal, mostNodes, start.flatMap(this::inside), progress)
-                    .map(found -> new MilpSolution(whole(found.values()), Math.addExact(found.value(), constant),
-                            Math.addExact(found.bound(), constant)));
-        } catch (SolverException e) {
-            return Optional.empty();
-        }
+        return solver.minimise(small, goal, mostNodes, start.flatMap(this::inside), progress)
+                .map(found -> new MilpSolution(whole(found.values()), Math.addExact(found.value(), constant),
+                        Math.addExact(found.bound(), constant)));
     }
 
-    private Optional<long[]> inside(long[] values) {
+    IntegerProgramme programme() {
+        return small;
+    }
+
+    /** Factors of the goal by number of variable. */
+    long[] cost() {
+        long[] cost = new long[kept.length];
+        goal.forEach((variable, factor) -> cost[variable] = factor);
+        return cost;
+    }
+
+    /** What the variables without a choice cost. */
+    long constant() {
+        return constant;
+    }
+
+    boolean isPossible() {
+        return isPossible;
+    }
+
+    /** Values of what is left, out of values of the whole programme; empty where they break a row. */
+    Optional<long[]> inside(long[] values) {
         long[] some = new long[kept.length];
         for (int i = 0; i < some.length; i++) {
             some[i] = values[kept[i]];
@@ -108,7 +131,8 @@ final class Residual {
         return small.broken(some).isEmpty() ? Optional.of(some) : Optional.empty();
     }
 
-    private long[] whole(long[] some) {
+    /** Values of the whole programme, out of values of what is left. */
+    long[] whole(long[] some) {
         long[] values = fixed.clone();
         for (int i = 0; i < some.length; i++) {
             values[kept[i]] = some[i];

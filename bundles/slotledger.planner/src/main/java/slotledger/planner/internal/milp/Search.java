@@ -1,5 +1,6 @@
 package slotledger.planner.internal.milp;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -23,6 +24,9 @@ final class Search {
     private static final int[] NEAR_NODES = {50, 200};
     /** More variables than these are not searched as a whole. */
     private static final int MOST_OPEN = 20_000;
+    /** Programmes with fewer variables are searched as a whole; so are those of which one part is nearly all. */
+    private static final int LEAST_SPLIT = 2000;
+    private static final int FEW = 10;
     private static final int EASY = 1000;
     /** A goal that only breaks ties is not looked for among more variables than these. */
     private static final int MOST_TIED = 6000;
@@ -44,6 +48,7 @@ final class Search {
     private final MilpSolver solver;
     private final IntegerProgramme programme;
     private final List<Row> more;
+    private final List<Row> rows;
     private final Progress progress;
 
     Search(MilpSolver solver, IntegerProgramme programme, List<Row> more, Progress progress) {
@@ -51,6 +56,8 @@ final class Search {
         this.programme = programme;
         this.more = List.copyOf(more);
         this.progress = progress;
+        rows = new ArrayList<>(programme.rows());
+        rows.addAll(more);
     }
 
     /**
@@ -58,10 +65,29 @@ final class Search {
      *
      * @param box   limits to begin with; narrowed to those that better values keep, and the ones found
      * @param start values inside the box, where some are known
-     * @return empty where no values were found
+     * @return empty where there are no values
+     * @throws SolverException where none were found within the limits
      */
     Optional<Found> minimise(long[] cost, Box box, int mostNodes, Optional<long[]> start) throws SolverException {
         Columns columns = new Columns(programme, more);
+        Parts parts = new Parts(columns, rows, box);
+        return minimise(columns, cost, box, mostNodes, start, Long.MAX_VALUE,
+                isSplit(parts, box.open()) ? Optional.of(parts) : Optional.empty());
+    }
+
+    private static boolean isSplit(Parts parts, int open) {
+        return open > LEAST_SPLIT && parts.largest() < open - open / FEW;
+    }
+
+    /** Searches a part; values of more than so much are of no use. */
+    Optional<Found> part(long[] cost, Box box, int mostNodes, Optional<long[]> start, Optional<Long> most)
+            throws SolverException {
+        return minimise(new Columns(programme, more), cost, box, mostNodes, start, most.orElse(Long.MAX_VALUE),
+                Optional.empty());
+    }
+
+    private Optional<Found> minimise(Columns columns, long[] cost, Box box, int mostNodes, Optional<long[]> start,
+            long most, Optional<Parts> parts) throws SolverException {
         Optional<LinearSolver> linear = solver.linear();
         if (linear.isEmpty()) {
             Bound bound = new Bound(columns, cost, box.copy());
@@ -70,24 +96,44 @@ final class Search {
         }
         try (Relaxation relaxation = new Relaxation(columns, cost, box.copy(), linear.get())) {
             relaxation.solve(start, progress);
-            if (start.isEmpty() && relaxation.isSolved() && !relaxation.isPossible()) {
+            long safe = relaxation.bound().value();
+            if (start.isEmpty() && relaxation.isSolved() && !relaxation.isPossible() || safe > most) {
                 return Optional.empty();
             }
+            if (most < Long.MAX_VALUE) {
+                box.narrow(relaxation.bound(), most);
+            }
             Optional<long[]> best = start;
-            long safe = relaxation.bound().value();
+            long bound = safe;
+            if (parts.isPresent()) {
+                Optional<Split.Result> result =
+                        new Split(solver, programme, rows, parts.get(), cost, box, mostNodes, progress)
+                                .minimise(box, start);
+                if (result.isEmpty()) {
+                    return Optional.empty();
+                }
+                best = result.get().found();
+                bound = Math.max(safe, result.get().bound());
+                safe = Math.max(safe, result.get().safe());
+                if (best.isPresent() && !result.get().isStuck()) {
+                    return Optional.of(new Found(best.get(), value(cost, best.get()), bound, safe));
+                }
+            }
             for (int i = 0; i < NEAR.length && !progress.isCancelled(); i++) {
                 if (best.isPresent() && isGood(value(cost, best.get()), safe, box)) {
                     break;
                 }
                 best.ifPresent(values -> box.narrow(relaxation.bound(), value(cost, values)));
-                if (box.open() > NEAR[i]) {
+                if (box.open() > 2 * NEAR[i]) {
                     best = near(relaxation, cost, box, i, best);
                 }
             }
             if (best.isPresent()) {
                 box.narrow(relaxation.bound(), value(cost, best.get()));
             }
-            return whole(cost, box, safe, mostNodes, best);
+            long proven = bound;
+            return whole(cost, box, safe, mostNodes, best).map(found -> new Found(found.values(), found.value(),
+                    Math.max(found.bound(), proven), found.safe()));
         }
     }
 
@@ -96,9 +142,15 @@ final class Search {
      * its own, because such a goal only breaks ties.
      */
     Optional<Found> among(long[] cost, Box box, int mostNodes, long[] start) throws SolverException {
-        Bound bound = new Bound(new Columns(programme, more), cost, box);
+        Columns columns = new Columns(programme, more);
+        Bound bound = new Bound(columns, cost, box);
+        Parts parts = new Parts(columns, rows, box);
         bound.at(new long[bound.columns().rows]);
         long value = value(cost, start);
+        if (isSplit(parts, box.open())) {
+            long[] found = new Ties(solver, programme, more, progress).minimise(cost, box, mostNodes, start);
+            return Optional.of(new Found(found, value(cost, found), bound.value(), bound.value()));
+        }
         return box.open() > MOST_TIED
                 ? Optional.of(new Found(start, value, bound.value(), bound.value()))
                 : whole(cost, box, bound.value(), mostNodes, Optional.of(start));
@@ -122,9 +174,14 @@ final class Search {
             }
         }
         settle(columns, near);
-        Residual residual = new Residual(programme, more, cost, near);
-        Optional<long[]> found = residual.minimise(solver, NEAR_NODES[attempt], best, progress)
-                .map(MilpSolution::values);
+        Optional<long[]> found;
+        try {
+            found = new Residual(programme, rows, cost, near)
+                    .minimise(solver, NEAR_NODES[attempt], best, progress)
+                    .map(MilpSolution::values);
+        } catch (SolverException e) {
+            found = Optional.empty();
+        }
         return found.filter(values -> best.isEmpty() || value(cost, values) < value(cost, best.get())).or(() -> best);
     }
 
@@ -161,11 +218,19 @@ final class Search {
         int open = box.open();
         boolean isDone = best.isPresent() && isGood(value(cost, best.get()), safe, box);
         if (isDone || progress.isCancelled() || open > MOST_OPEN) {
-            return best.map(values -> new Found(values, value(cost, values), safe, safe));
+            return Optional.of(best.map(values -> new Found(values, value(cost, values), safe, safe))
+                    .orElseThrow(() -> new SolverException("No plan was found within the limits of the search.")));
         }
         int nodes = (int) Math.max(LEAST_NODES, (long) mostNodes * EASY / Math.max(EASY, open));
-        Optional<MilpSolution> found =
-                new Residual(programme, more, cost, box).minimise(solver, nodes, best, progress);
+        Optional<MilpSolution> found;
+        try {
+            found = new Residual(programme, rows, cost, box).minimise(solver, nodes, best, progress);
+        } catch (SolverException e) {
+            if (best.isEmpty()) {
+                throw e;
+            }
+            found = Optional.empty();
+        }
         return found.map(each -> new Found(
                         each.values(), each.value(), Math.max(safe, each.bound()), safe))
                 .or(() -> best.map(values -> new Found(values, value(cost, values), safe, safe)));
@@ -176,7 +241,8 @@ final class Search {
         return value == safe || value - safe < value / NEARLY_ALL && box.open() > 2 * MOST_TIED;
     }
 
-    private static long value(long[] cost, long[] values) {
+    /** Of the goal. */
+    static long value(long[] cost, long[] values) {
         long sum = 0;
         for (int variable = 0; variable < values.length; variable++) {
             if (values[variable] != 0) {

@@ -114,7 +114,7 @@ final class CentreShares {
             }
             long most = Math.multiplyExact(budgets.get(centres.get(centre)).minor(), parts);
             limits.add(new Limit(Limit.Of.CENTRE_BUDGET, centres.get(centre), programme.rows().size(), parts));
-            programme.atMost("budget of cost centre " + centres.get(centre), goods, most);
+            programme.joinAtMost("budget of cost centre " + centres.get(centre), goods, most);
         }
     }
 

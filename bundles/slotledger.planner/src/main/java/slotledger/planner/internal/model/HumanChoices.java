@@ -51,7 +51,7 @@ final class HumanChoices {
                     }
                 }
             }
-            programme.atMost("machines opened", opened, choices.mostOpened().getAsInt());
+            programme.joinAtMost("machines opened", opened, choices.mostOpened().getAsInt());
         }
     }
 

@@ -81,7 +81,7 @@ public final class PlanModel {
         human = new HumanChoices(programme, request.choices(), options, machines);
         policy.budget().ifPresent(money -> {
             limits.add(new Limit(Limit.Of.BUDGET, "", programme.rows().size(), 1));
-            programme.atMost("budget", purchasing.againstBudget(), money.minor());
+            programme.joinAtMost("budget", purchasing.againstBudget(), money.minor());
         });
     }
 

@@ -153,16 +153,16 @@ final class Purchasing {
         for (Step step : steps) {
             if (offers.get(step.offer()).supplier().equals(supplier.name())) {
                 long high = programme.high(step.variable());
-                programme.atMost("order from " + supplier.name(),
+                programme.joinAtMost("order from " + supplier.name(),
                         new Linear().add(step.variable(), 1).add(used, -high), 0);
             }
         }
-        programme.atLeast("smallest order from " + supplier.name(), new Linear().add(value, 1).add(used, -minimum), 0);
+        programme.joinAtLeast("smallest order from " + supplier.name(), new Linear().add(value, 1).add(used, -minimum), 0);
         delivery.add(used, charge);
         if (charge > 0 && supplier.freeFrom().isPresent()) {
             int free = programme.choice("free delivery from " + supplier.name(), SUPPLIERS);
             programme.atMost("free delivery from " + supplier.name(), new Linear().add(free, 1).add(used, -1), 0);
-            programme.atLeast("free delivery from " + supplier.name(),
+            programme.joinAtLeast("free delivery from " + supplier.name(),
                     new Linear().add(value, 1).add(free, -minor(supplier.freeFrom())), 0);
             delivery.add(free, -charge);
         }

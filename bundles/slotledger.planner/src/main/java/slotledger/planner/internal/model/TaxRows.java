@@ -45,7 +45,7 @@ final class TaxRows {
                 Math.multiplyExact(Math.max(0, factor), programme.high(variable))));
         if (most[0] > 0) {
             int tax = programme.variable("tax of " + supplier, 0, -Math.floorDiv(-most[0], whole()));
-            programme.atLeast("tax of " + supplier,
+            programme.joinAtLeast("tax of " + supplier,
                     new Linear().add(tax, 2 * whole()).add(taxed, -2), 1 - whole());
             all.add(tax, 1);
         }
