@@ -1,5 +1,7 @@
 package slotledger.app.internal;
 
+import static slotledger.app.internal.OutputFile.mayWrite;
+
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -21,6 +23,7 @@ import slotledger.app.FleetDesk;
 import slotledger.app.Label;
 import slotledger.app.PlanQuestions;
 import slotledger.app.Project;
+import slotledger.app.ProjectDesk;
 import slotledger.app.RuleText;
 import slotledger.app.Survey;
 import slotledger.app.Trial;
@@ -62,6 +65,7 @@ import slotledger.planner.PlannerException;
 import slotledger.planner.Targets;
 import slotledger.rules.MemoryRules;
 import slotledger.rules.Setup;
+import slotledger.store.ProjectStores;
 
 /** Orders the steps of the other bundles. */
 @Component
@@ -77,6 +81,7 @@ public final class DefaultFleetDesk implements FleetDesk {
     private final PlanAdvisor advisor;
     private final Arrivals arrivals;
     private final PlanFiles files;
+    private final DefaultProjectDesk projects;
     private final List<PlanExporter> exporters;
 
     @Activate
@@ -89,6 +94,7 @@ public final class DefaultFleetDesk implements FleetDesk {
             @Reference PlanAdvisor advisor,
             @Reference DeliveryPlanner deliveries,
             @Reference PlanFiles files,
+            @Reference ProjectStores stores,
             @Reference(policyOption = ReferencePolicyOption.GREEDY) List<PlanExporter> exporters) {
         this.intake = intake;
         this.surveyor = new Surveyor(intake, catalogs, resolver, rules);
@@ -97,6 +103,7 @@ public final class DefaultFleetDesk implements FleetDesk {
         this.advisor = advisor;
         this.arrivals = new Arrivals(intake, deliveries);
         this.files = files;
+        this.projects = new DefaultProjectDesk(stores, intake);
         this.exporters = exporters.stream()
                 .sorted(Comparator.comparingInt(PlanExporter::rank).thenComparing(PlanExporter::name))
                 .toList();
@@ -115,7 +122,13 @@ public final class DefaultFleetDesk implements FleetDesk {
 
     @Override
     public Project open(Path folder) throws DeskException {
-        return ProjectFiles.in(folder, LocalDate.now());
+        return projects.isProject(folder)
+                ? projects.takeOut(folder, LocalDate.now()) : ProjectFiles.in(folder, LocalDate.now());
+    }
+
+    @Override
+    public ProjectDesk projects() {
+        return projects;
     }
 
     @Override
@@ -352,16 +365,6 @@ public final class DefaultFleetDesk implements FleetDesk {
             return files.readPlan(planFile);
         } catch (ExportException problem) {
             throw new DeskException(Trouble.INPUT, problem.getMessage(), problem);
-        }
-    }
-
-    private static void mayWrite(Path file, boolean force) throws DeskException {
-        if (Files.isDirectory(file)) {
-            throw new DeskException(Trouble.EXISTS, file + " is a folder, but a file name is needed.");
-        }
-        if (Files.exists(file) && !force) {
-            throw new DeskException(Trouble.EXISTS,
-                    "The file " + file + " exists already. Choose another name, or say --force to replace it.");
         }
     }
 }
