@@ -14,14 +14,12 @@ final class Decisions {
     /** A decision and the entry that holds it. */
     record Made<D extends Decision>(D decision, Entry entry) {
 
-        /** "anna decided on 2026-11-28 (entry 12)", and why, where that was said. */
+        /** "anna decided on 2026-11-28 (entry 12: counted again)". */
         String by() {
-            return "%s decided on %s (entry %d)".formatted(entry.author().who(),
-                    entry.made().atOffset(ZoneOffset.UTC).toLocalDate(), entry.number()) + why();
-        }
-
-        private String why() {
-            return entry.author().why().isEmpty() ? "" : ", because of \"" + entry.author().why() + "\"";
+            String why = entry.author().why();
+            return "%s decided on %s (entry %d%s)".formatted(entry.author().who(),
+                    entry.made().atOffset(ZoneOffset.UTC).toLocalDate(), entry.number(),
+                    why.isEmpty() ? "" : ": " + why);
         }
 
         /** What to do where the decision no longer holds good. */

@@ -41,7 +41,7 @@ final class PackSource implements ProjectSource {
 
     static PackSource open(Path file) throws StoreException {
         if (!Files.isRegularFile(file)) {
-            throw new StoreException(Trouble.MISSING, "There is no file " + file + ".");
+            throw new StoreException(Trouble.MISSING, "There is no project at " + file + ".");
         }
         ZipFile zip;
         try {
