@@ -27,9 +27,12 @@ public interface FleetDesk {
     /** Reads what is printed on a module; needs no project. */
     Label readLabel(String text);
 
+    /** The door to projects that are kept with their whole history. */
+    ProjectDesk projects();
+
     /**
      * Finds a project's files by their usual names in a folder: fleet*, offers*, shelf*, policy*, choices*,
-     * mapping*, boards/.
+     * mapping*, boards/. Of a project with a history, packed or not, they are taken out for this run.
      *
      * @throws DeskException where the folder is missing or holds no inventory
      */

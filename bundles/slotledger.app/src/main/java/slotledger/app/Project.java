@@ -18,6 +18,7 @@ import java.util.Optional;
  * @param policy      what is wanted and allowed
  * @param choices     what people decided beforehand
  * @param date        offers must hold on this day
+ * @param stored      where the files come from; empty where they are plain files of a folder
  */
 public record Project(
         String title,
@@ -28,7 +29,22 @@ public record Project(
         List<Path> shelves,
         Optional<Path> policy,
         Optional<Path> choices,
-        LocalDate date) {
+        LocalDate date,
+        Optional<Stored> stored) {
+
+    /** A project of plain files. */
+    public Project(
+            String title,
+            List<Path> inventories,
+            Optional<Path> mapping,
+            List<Path> boards,
+            List<Path> offers,
+            List<Path> shelves,
+            Optional<Path> policy,
+            Optional<Path> choices,
+            LocalDate date) {
+        this(title, inventories, mapping, boards, offers, shelves, policy, choices, date, Optional.empty());
+    }
 
     /** A project in which nobody decided anything beforehand. */
     public Project(
@@ -53,10 +69,11 @@ public record Project(
         Objects.requireNonNull(policy, "policy");
         Objects.requireNonNull(choices, "choices");
         Objects.requireNonNull(date, "date");
+        Objects.requireNonNull(stored, "stored");
     }
 
     /** The same files under another title, planned for another day. */
     public Project at(String otherTitle, LocalDate day) {
-        return new Project(otherTitle, inventories, mapping, boards, offers, shelves, policy, day);
+        return new Project(otherTitle, inventories, mapping, boards, offers, shelves, policy, choices, day, stored);
     }
 }

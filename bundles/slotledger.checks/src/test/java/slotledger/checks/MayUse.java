@@ -34,8 +34,10 @@ final class MayUse {
             Map.entry("planner", new Line(Set.of("model", "rules", "solver"), NONE)),
             Map.entry("export", new Line(Set.of("model"), with(POI, "com.lowagie.text", "org.librepdf.openpdf",
                     "com.google.zxing", "com.fasterxml.jackson"))),
-            Map.entry("app", new Line(Set.of("model", "rules", "catalog", "intake", "solver", "planner", "export"),
-                    NONE)),
+            Map.entry("store", new Line(Set.of("model", "lib.flyway"), Set.of("javax.sql", "org.h2", "org.flywaydb",
+                    "com.fasterxml.jackson"))),
+            Map.entry("app", new Line(Set.of("model", "rules", "catalog", "intake", "solver", "planner", "export",
+                    "store"), NONE)),
             Map.entry("cli", new Line(Set.of("model", "app"), Set.of("picocli", "org.eclipse.equinox.app",
                     "com.fasterxml.jackson"))),
             Map.entry("workbench", new Line(Set.of("model", "app"), Set.of("org.eclipse", "jakarta"))));

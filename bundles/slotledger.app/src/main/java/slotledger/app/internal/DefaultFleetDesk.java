@@ -1,5 +1,7 @@
 package slotledger.app.internal;
 
+import static slotledger.app.internal.OutputFile.mayWrite;
+
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -22,6 +24,7 @@ import slotledger.app.FleetDesk;
 import slotledger.app.Label;
 import slotledger.app.PlanQuestions;
 import slotledger.app.Project;
+import slotledger.app.ProjectDesk;
 import slotledger.app.RuleText;
 import slotledger.app.Survey;
 import slotledger.app.Trial;
@@ -63,6 +66,7 @@ import slotledger.planner.PlannerException;
 import slotledger.planner.Targets;
 import slotledger.rules.MemoryRules;
 import slotledger.rules.Setup;
+import slotledger.store.ProjectStores;
 
 /** Orders the steps of the other bundles. */
 @Component
@@ -78,6 +82,7 @@ public final class DefaultFleetDesk implements FleetDesk {
     private final PlanAdvisor advisor;
     private final Arrivals arrivals;
     private final PlanFiles files;
+    private final DefaultProjectDesk projects;
     private final List<PlanExporter> exporters;
 
     @Activate
@@ -90,6 +95,7 @@ public final class DefaultFleetDesk implements FleetDesk {
             @Reference PlanAdvisor advisor,
             @Reference DeliveryPlanner deliveries,
             @Reference PlanFiles files,
+            @Reference ProjectStores stores,
             @Reference(policyOption = ReferencePolicyOption.GREEDY) List<PlanExporter> exporters) {
         this.intake = intake;
         this.surveyor = new Surveyor(intake, catalogs, resolver, rules);
@@ -98,6 +104,7 @@ public final class DefaultFleetDesk implements FleetDesk {
         this.advisor = advisor;
         this.arrivals = new Arrivals(intake, deliveries);
         this.files = files;
+        this.projects = new DefaultProjectDesk(stores, intake);
         this.exporters = exporters.stream()
                 .sorted(Comparator.comparingInt(PlanExporter::rank).thenComparing(PlanExporter::name))
                 .toList();
@@ -116,7 +123,13 @@ public final class DefaultFleetDesk implements FleetDesk {
 
     @Override
     public Project open(Path folder) throws DeskException {
-        return ProjectFiles.in(folder, LocalDate.now());
+        return projects.isProject(folder)
+                ? projects.takeOut(folder, LocalDate.now()) : ProjectFiles.in(folder, LocalDate.now());
+    }
+
+    @Override
+    public ProjectDesk projects() {
+        return projects;
     }
 
     @Override
@@ -363,16 +376,6 @@ public final class DefaultFleetDesk implements FleetDesk {
             return files.readPlan(planFile);
         } catch (ExportException problem) {
             throw new DeskException(Trouble.INPUT, problem.getMessage(), problem);
-        }
-    }
-
-    private static void mayWrite(Path file, boolean force) throws DeskException {
-        if (Files.isDirectory(file)) {
-            throw new DeskException(Trouble.EXISTS, file + " is a folder, but a file name is needed.");
-        }
-        if (Files.exists(file) && !force) {
-            throw new DeskException(Trouble.EXISTS,
-                    "The file " + file + " exists already. Choose another name, or say --force to replace it.");
         }
     }
 }

@@ -5,22 +5,15 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
-import java.util.Set;
-import java.util.function.Predicate;
 import java.util.stream.Stream;
 import slotledger.app.DeskException;
 import slotledger.app.DeskException.Trouble;
 import slotledger.app.Project;
+import slotledger.model.project.Part;
 
 /** Finds a project's files by their usual names. */
 final class ProjectFiles {
-
-    private static final Set<String> SHEETS = Set.of("xlsx", "xls", "csv");
-    private static final Set<String> POLICIES = Set.of("xlsx", "xls", "csv", "yaml", "yml", "txt");
-    private static final Set<String> CHOICES = Set.of("yaml", "yml", "txt");
-    private static final Set<String> TEXTS = Set.of("txt", "yaml", "yml", "csv");
 
     private final Path folder;
     private final List<Path> files;
@@ -44,7 +37,7 @@ final class ProjectFiles {
     }
 
     private Project project(LocalDate date) throws DeskException {
-        List<Path> inventories = named("fleet", SHEETS);
+        List<Path> inventories = named(Part.FLEET);
         if (inventories.isEmpty()) {
             throw new DeskException(Trouble.INPUT, "The folder " + folder + " holds no inventory. Its name must begin "
                     + "with \"fleet\" and end in .xlsx, .xls or .csv; the command \"template\" writes one to fill in.");
@@ -52,12 +45,12 @@ final class ProjectFiles {
         return new Project(
                 title(),
                 inventories,
-                only("mapping", TEXTS),
-                files.stream().filter(Files::isDirectory).filter(named("boards")).toList(),
-                named("offers", SHEETS),
-                named("shelf", SHEETS),
-                only("policy", POLICIES),
-                only("choices", CHOICES),
+                only(Part.MAPPING),
+                named(Part.BOARDS),
+                named(Part.OFFERS),
+                named(Part.SHELF),
+                only(Part.POLICY),
+                only(Part.CHOICES),
                 date);
     }
 
@@ -66,30 +59,17 @@ final class ProjectFiles {
         return name == null ? "fleet" : name.toString();
     }
 
-    private Optional<Path> only(String start, Set<String> endings) throws DeskException {
-        List<Path> found = named(start, endings);
+    private Optional<Path> only(Part part) throws DeskException {
+        List<Path> found = named(part);
         if (found.size() > 1) {
-            throw new DeskException(Trouble.INPUT, "The folder " + folder + " must hold one file named " + start
+            throw new DeskException(Trouble.INPUT, "The folder " + folder + " must hold one file named " + part.id()
                     + "..., but there are " + found.size() + ": " + found.stream().map(Path::getFileName).toList()
                     + ". Move away those that are not meant.");
         }
         return found.stream().findFirst();
     }
 
-    private List<Path> named(String start, Set<String> endings) {
-        return files.stream()
-                .filter(Files::isRegularFile)
-                .filter(named(start))
-                .filter(file -> endings.contains(ending(file)))
-                .toList();
-    }
-
-    private static Predicate<Path> named(String start) {
-        return path -> path.getFileName().toString().toLowerCase(Locale.ROOT).startsWith(start);
-    }
-
-    private static String ending(Path file) {
-        String name = file.getFileName().toString();
-        return name.substring(name.lastIndexOf('.') + 1).toLowerCase(Locale.ROOT);
+    private List<Path> named(Part part) {
+        return files.stream().filter(file -> PartNames.partOf(file).equals(Optional.of(part))).toList();
     }
 }

@@ -57,6 +57,7 @@ final class Surveyor {
             progress.step("Reading the fleet", -1);
             ObservedFleet observed = kept(
                     intake.readFleet(project.inventories(), project.mapping(), progress), columns, findings);
+            observed = new Corrections(project).applied(observed, findings);
             progress.step("Looking up boards", -1);
             ResolvedFleet resolved = resolver.resolve(observed, catalog.catalog());
             findings.addAll(resolved.findings());
@@ -67,17 +68,21 @@ final class Surveyor {
                     : kept(intake.readShelf(project.shelves(), progress), columns, findings);
             Optional<Policy> policy = project.policy().isEmpty() ? Optional.empty()
                     : Optional.of(kept(intake.readPolicy(project.policy().get()), columns, findings));
+            Known known = new Known(resolved.fleet(), resolved.unresolved(), market, shelf);
             Choices choices = Choices.NONE;
             if (project.choices().isPresent()) {
-                choices = kept(intake.readChoices(project.choices().get(),
-                        new Known(resolved.fleet(), resolved.unresolved(), market, shelf)), columns, findings);
+                choices = kept(intake.readChoices(project.choices().get(), known), columns, findings);
+            }
+            choices = new ProjectPins(intake, project).addedTo(choices, known, findings);
+            if (!choices.isEmpty()) {
                 findings.addAll(new ChoicesCheck(rules, resolved.fleet(), policy).findings(choices));
             }
             progress.step("Looking for what is easily mixed up", -1);
             findings.addAll(new Confusions(rules).findings(resolved.fleet(), market, shelf, progress));
             progress.check();
             return new Survey(project, columns, observed.machines().size(), catalog.catalog().boards(),
-                    resolved.fleet(), resolved.unresolved(), market, shelf, policy, choices, findings);
+                    resolved.fleet(), resolved.unresolved(), market, shelf, policy, choices,
+                    new Mutes(project).applied(findings));
         } catch (IntakeException | CatalogException problem) {
             throw new DeskException(Trouble.INPUT, problem.getMessage(), problem);
         }

@@ -69,6 +69,7 @@ final class PlanCommand extends DeskCommand {
         Answer.Builder answer = new Answer.Builder();
         new SurveyText(survey).summary(answer);
         new PlanText(made).report(answer, files);
+        new PlanKeeper(desk()).keep(survey, out, answer);
         return answer.end(ExitCode.OK);
     }
 

@@ -17,7 +17,7 @@ final class ProjectOptions {
             index = "0",
             paramLabel = "PROJECT",
             description = "Folder with the files fleet*, offers*, shelf*, policy*, choices*, mapping* and the folder "
-                    + "boards/.")
+                    + "boards/; or a project of \"project create\", packed or not.")
     private Path folder;
 
     @Option(names = "--fleet", paramLabel = "FILE", description = "Inventory to read instead; may be given again.")
@@ -58,6 +58,7 @@ final class ProjectOptions {
                 shelves == null ? found.shelves() : shelves,
                 policy == null ? found.policy() : Optional.of(policy),
                 choices == null ? found.choices() : Optional.of(choices),
-                date == null ? found.date() : date);
+                date == null ? found.date() : date,
+                found.stored());
     }
 }

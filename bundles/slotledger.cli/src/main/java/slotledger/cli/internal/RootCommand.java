@@ -27,6 +27,7 @@ import picocli.CommandLine.Spec;
             ExplainCommand.class,
             MatrixCommand.class,
             BoardsCommand.class,
+            ProjectCommand.class,
             LabelCommand.class,
             FamiliesCommand.class,
             RulesCommand.class,

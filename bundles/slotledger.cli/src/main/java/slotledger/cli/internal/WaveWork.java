@@ -51,6 +51,7 @@ final class WaveWork {
             List<Path> files = desk.export(surveys.get(i), plans.get(i), folder, force, progress);
             answer.line("").line("Wave %d, %s (%s)".formatted(i + 1, waves.get(i).name(), waves.get(i).date()));
             new PlanText(plans.get(i)).report(answer, files);
+            new PlanKeeper(desk).keep(surveys.get(i), folder, answer);
         }
         waiting(answer, waves, plans);
         return answer.end(ExitCode.OK);

@@ -14,6 +14,7 @@ import slotledger.app.Label;
 import slotledger.app.Mixup;
 import slotledger.app.PlanQuestions;
 import slotledger.app.Project;
+import slotledger.app.ProjectDesk;
 import slotledger.app.RuleText;
 import slotledger.app.Survey;
 import slotledger.app.Trial;
@@ -104,6 +105,11 @@ final class FakeDesk implements FleetDesk {
         calls.add("open " + folder);
         return new Project("school", List.of(Path.of("fleet.xlsx")), Optional.empty(), List.of(), List.of(), List.of(),
                 Optional.empty(), DAY);
+    }
+
+    @Override
+    public ProjectDesk projects() {
+        return new FakeProjects(calls);
     }
 
     @Override

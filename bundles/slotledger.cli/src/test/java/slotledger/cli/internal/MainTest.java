@@ -35,7 +35,7 @@ class MainTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"template", "check", "plan", "print", "programme", "prove", "explain", "matrix", "boards",
-        "label", "curve", "alternatives", "families", "rules", "exit-codes"})
+        "label", "curve", "alternatives", "project", "families", "rules", "exit-codes"})
     void everyCommandHasHelp(String command) {
         assertEquals(0, run(command, "--help"));
         assertTrue(out().contains("Usage: slotledger " + command), out());

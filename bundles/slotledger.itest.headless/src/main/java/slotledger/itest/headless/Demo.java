@@ -28,6 +28,6 @@ final class Demo {
     static Project open(Path folder) throws DeskException {
         Project today = desk().open(folder);
         return new Project(today.title(), today.inventories(), today.mapping(), today.boards(), today.offers(),
-                today.shelves(), today.policy(), today.choices(), DAY);
+                today.shelves(), today.policy(), today.choices(), DAY, today.stored());
     }
 }

@@ -15,6 +15,7 @@ import slotledger.app.FleetDesk;
 import slotledger.app.Label;
 import slotledger.app.PlanQuestions;
 import slotledger.app.Project;
+import slotledger.app.ProjectDesk;
 import slotledger.app.RuleText;
 import slotledger.app.Survey;
 import slotledger.app.Trial;
@@ -179,6 +180,11 @@ public final class FakeDesk implements FleetDesk {
         return new Operation(total, total, total, new ChannelMode(1, total, Capacity.NONE),
                 Optional.of(Rate.of(2666)), "",
                 Bandwidth.NONE, false);
+    }
+
+    @Override
+    public ProjectDesk projects() {
+        throw new UnsupportedOperationException("The window opens plain folders only.");
     }
 
     @Override

@@ -1,0 +1,65 @@
+package slotledger.model.project;
+
+import java.time.LocalDate;
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+
+/** What an entry of the journal does to a project. */
+public sealed interface Change {
+
+    /** The project begins. */
+    record Created(String title) implements Change {
+        public Created {
+            Objects.requireNonNull(title, "title");
+        }
+    }
+
+    /**
+     * Files were brought in; each part that is named is replaced as a whole.
+     *
+     * @param parts the files of each part; none means that the part is taken out
+     */
+    record Imported(Map<Part, List<Original>> parts) implements Change {
+        public Imported {
+            Map<Part, List<Original>> copy = new EnumMap<>(Part.class);
+            parts.forEach((part, files) -> copy.put(part, List.copyOf(files)));
+            parts = Collections.unmodifiableMap(copy);
+            if (parts.isEmpty()) {
+                throw new IllegalArgumentException("An import must bring at least one part.");
+            }
+        }
+    }
+
+    /**
+     * A plan was made.
+     *
+     * @param file  plan.json as it was written
+     * @param title what it is a plan of, in words
+     * @param date  the day it was made for
+     * @param basis number of the last entry that the planner knew
+     */
+    record Planned(Original file, String title, LocalDate date, long basis) implements Change {
+        public Planned {
+            Objects.requireNonNull(file, "file");
+            Objects.requireNonNull(title, "title");
+            Objects.requireNonNull(date, "date");
+        }
+    }
+
+    /** Somebody decided something that holds whatever is imported later. */
+    record Decided(Decision decision) implements Change {
+        public Decided {
+            Objects.requireNonNull(decision, "decision");
+        }
+    }
+
+    /** An earlier entry no longer holds. */
+    record TakenBack(long entry) implements Change {
+    }
+
+    /** An entry that was taken back holds again. */
+    record Restored(long entry) implements Change {
+    }}

@@ -1,0 +1,41 @@
+package slotledger.model.project;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+
+/**
+ * What holds after an entry.
+ *
+ * @param title     name for people
+ * @param entry     the last entry looked at
+ * @param parts     the version of each part that has files
+ * @param plans     in the order they were made
+ * @param decisions the entries of all decisions that hold, in the order they were made
+ */
+public record ProjectState(
+        String title, long entry, Map<Part, PartVersion> parts, List<PlanVersion> plans, List<Entry> decisions) {
+
+    public ProjectState {
+        Objects.requireNonNull(title, "title");
+        parts = Collections.unmodifiableMap(new LinkedHashMap<>(parts));
+        plans = List.copyOf(plans);
+        decisions = List.copyOf(decisions);
+        decisions.forEach(ProjectState::decision);
+    }
+
+    /** The files of all parts. */
+    public List<Original> files() {
+        return parts.values().stream().flatMap(part -> part.files().stream()).toList();
+    }
+
+    /** The decision an entry of {@link #decisions()} holds. */
+    public static Decision decision(Entry entry) {
+        if (entry.change() instanceof Change.Decided decided) {
+            return decided.decision();
+        }
+        throw new IllegalArgumentException("The entry %d must be a decision.".formatted(entry.number()));
+    }
+}

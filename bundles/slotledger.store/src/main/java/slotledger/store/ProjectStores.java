@@ -1,0 +1,40 @@
+package slotledger.store;
+
+import java.nio.file.Path;
+import java.util.Map;
+import slotledger.model.project.Author;
+import slotledger.model.project.Part;
+
+/** Where projects are kept: each in a folder of its own, or packed into one file. */
+public interface ProjectStores {
+
+    /** How the name of a packed project ends. */
+    String PACKED = ".slotledger";
+
+    /** Whether a folder holds a project, or a file is a packed one, by its name. */
+    boolean isProject(Path place);
+
+    /**
+     * Makes a project, whole or not at all.
+     *
+     * @param folder made new; may exist if it is empty
+     * @param files  what it begins with: path in the folder of plain files to file, by part; may be empty
+     */
+    void create(Path folder, String title, Map<Part, Map<String, Path>> files, Author author) throws StoreException;
+
+    /** Opens a project or a packed one for reading. */
+    ProjectSource read(Path place) throws StoreException;
+
+    /** Opens a project for changes. */
+    ProjectStore open(Path folder) throws StoreException;
+
+    /**
+     * Packs a project with its whole journal and all originals into one file.
+     *
+     * @param force replaces an older packed file
+     */
+    void pack(Path folder, Path file, boolean force) throws StoreException;
+
+    /** Makes a project of a packed one, whole or not at all. */
+    void unpack(Path file, Path folder) throws StoreException;
+}

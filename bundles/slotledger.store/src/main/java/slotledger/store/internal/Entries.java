@@ -1,0 +1,40 @@
+package slotledger.store.internal;
+
+import java.util.ArrayList;
+import java.util.List;
+import slotledger.model.project.Entry;
+import slotledger.model.project.Journal;
+import slotledger.store.StoreException;
+import slotledger.store.StoreException.Trouble;
+
+/** Makes a journal of rows, and believes none whose seal doesn't fit. */
+final class Entries {
+
+    private Entries() {
+    }
+
+    /** @param where the project, for messages */
+    static Journal journal(List<EntryRow> rows, String where) throws StoreException {
+        List<Entry> entries = new ArrayList<>();
+        String seal = "";
+        for (EntryRow row : rows) {
+            if (!row.sealAfter(seal).equals(row.seal())) {
+                throw new StoreException(Trouble.DAMAGED, "Entry " + row.number() + " of the project " + where
+                        + " is not as it was written, or one before it is missing. Take a copy from your last backup.");
+            }
+            seal = row.seal();
+            try {
+                entries.add(row.entry());
+            } catch (RuntimeException unknown) {
+                throw new StoreException(Trouble.NEWER, "Entry " + row.number() + " of the project " + where
+                        + " is not understood: " + unknown.getMessage() + " Use the Slotledger that wrote it.", unknown);
+            }
+        }
+        try {
+            return new Journal(entries);
+        } catch (IllegalArgumentException broken) {
+            throw new StoreException(Trouble.DAMAGED, "The journal of the project " + where + " is not whole: "
+                    + broken.getMessage() + " Take a copy from your last backup.", broken);
+        }
+    }
+}
