@@ -110,7 +110,8 @@ public final class PriceSweep implements AutoCloseable {
      * @param price of a unit missed; high where little must be missed, whatever it costs
      */
     public Optional<long[]> round(
-            List<Sample> near, Optional<long[]> known, long budget, long price, Progress progress) {
+            List<Sample> near, Optional<long[]> known, long budget, long price, Progress progress)
+            throws SolverException {
         Box narrow = box.copy();
         for (int group = 0; group < columns.groups; group++) {
             int unchanged = columns.members[columns.firstMember[group]];
