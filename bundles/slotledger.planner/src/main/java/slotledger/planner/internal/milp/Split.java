@@ -43,6 +43,7 @@ final class Split {
     private record Outcome(long lower, long safe, long[] values, boolean isPossible) {
     }
 
+    private final Search whole;
     private final MilpSolver solver;
     private final IntegerProgramme programme;
     private final List<Row> rows;
@@ -60,8 +61,9 @@ final class Split {
     private boolean isStuck;
     private int nodes;
 
-    Split(MilpSolver solver, IntegerProgramme programme, List<Row> rows, Parts parts, long[] cost, Box box,
+    Split(Search whole, MilpSolver solver, IntegerProgramme programme, List<Row> rows, Parts parts, long[] cost, Box box,
             int mostNodes, Progress progress) {
+        this.whole = whole;
         this.solver = solver;
         this.programme = programme;
         this.rows = rows;
@@ -154,7 +156,7 @@ final class Split {
         }
         Search search = new Search(solver, residual.programme(), List.of(), progress);
         try {
-            return search.part(residual.cost(), new Box(residual.programme()), mostNodes,
+            return search.part(whole, residual.cost(), new Box(residual.programme()), mostNodes,
                             best.flatMap(residual::inside), most.map(each -> Math.subtractExact(each, constant)))
                     .map(found -> new Outcome(Math.addExact(found.bound(), constant),
                             Math.addExact(found.safe(), constant), residual.whole(found.values()), true))
