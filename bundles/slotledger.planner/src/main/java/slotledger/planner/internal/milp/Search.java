@@ -53,7 +53,7 @@ final class Search {
     private final List<Row> more;
     private final List<Row> rows;
     private final Progress progress;
-    private boolean isExact;
+    private boolean isExact = true;
 
     Search(MilpSolver solver, IntegerProgramme programme, List<Row> more, Progress progress) {
         this.solver = solver;
@@ -103,7 +103,8 @@ final class Search {
         try (Relaxation relaxation = new Relaxation(columns, cost, box.copy(), linear.get())) {
             relaxation.solve(start, progress);
             long safe = relaxation.bound().value();
-            if (start.isEmpty() && relaxation.isSolved() && !relaxation.isPossible() || safe > most) {
+            boolean isBroken = relaxation.isSolved() && !relaxation.isPossible();
+            if (start.isEmpty() && isBroken || safe > most) {
                 return Optional.empty();
             }
             if (most < Long.MAX_VALUE) {
@@ -114,7 +115,8 @@ final class Search {
                 best = near(relaxation, cost, box, 0, best);
             }
             long bound = safe;
-            if (!isGood(best, cost, safe) && parts.isPresent() && safe - relaxation.apart() <= Math.abs(safe) / LEAST_JOINED) {
+            boolean isApart = safe - relaxation.apart() <= Math.abs(safe) / LEAST_JOINED;
+            if (parts.isPresent() && isApart && !isGood(best, cost, safe)) {
                 Optional<Split.Result> result =
                         new Split(this, solver, programme, rows, parts.get(), cost, box, mostNodes, progress)
                                 .minimise(box, best);

@@ -61,8 +61,8 @@ final class Split {
     private boolean isStuck;
     private int nodes;
 
-    Split(Search whole, MilpSolver solver, IntegerProgramme programme, List<Row> rows, Parts parts, long[] cost, Box box,
-            int mostNodes, Progress progress) {
+    Split(Search whole, MilpSolver solver, IntegerProgramme programme, List<Row> rows, Parts parts, long[] cost,
+            Box box, int mostNodes, Progress progress) {
         this.whole = whole;
         this.solver = solver;
         this.programme = programme;
@@ -81,14 +81,14 @@ final class Split {
     }
 
     /** Searches; empty where a part has no values at all. */
-    Optional<Result> minimise(Box box, Optional<long[]> start) throws SolverException {
+    Optional<Result> minimise(Box box, Optional<long[]> start) {
         start.ifPresent(this::take);
         Node root = new Node(box, new long[parts.size()], new long[parts.size()][], nodes++);
         if (!solve(root, Long.MAX_VALUE)) {
             return Optional.empty();
         }
         if (root.values()[parts.size() - 1] == null) {
-            throw new SolverException("No values were found for a part.");
+            return Optional.of(new Result(best, Math.min(value, bound(root)), safe, true));
         }
         look(root);
         while (!open.isEmpty() && nodes < MOST_NODES && !progress.isCancelled()) {

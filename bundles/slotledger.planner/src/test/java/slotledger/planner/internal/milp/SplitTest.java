@@ -16,7 +16,6 @@ import slotledger.ortools.internal.ScipSolver;
 import slotledger.solver.IntegerProgramme;
 import slotledger.solver.IntegerProgramme.Row;
 import slotledger.solver.Linear;
-import slotledger.solver.SolverException;
 
 /** Two classes that share nothing but a supplier, who charges for delivery and wants an order of some size. */
 class SplitTest {
@@ -30,7 +29,7 @@ class SplitTest {
     private final Random random = new Random(21);
 
     @Test
-    void thePartsTogetherAreTheBestOfAll() throws SolverException {
+    void thePartsTogetherAreTheBestOfAll() {
         int proven = 0;
         int branched = 0;
         for (int round = 0; round < ROUNDS; round++) {
@@ -60,7 +59,7 @@ class SplitTest {
     }
 
     @Test
-    void tiesAreBrokenPartByPartWithoutLosingWhatWasReached() throws SolverException {
+    void tiesAreBrokenPartByPartWithoutLosingWhatWasReached() {
         int better = 0;
         for (int round = 0; round < ROUNDS; round++) {
             IntegerProgramme programme = programme();
@@ -103,8 +102,7 @@ class SplitTest {
         return true;
     }
 
-    private Optional<Split.Result> split(IntegerProgramme programme, long[] cost)
-            throws SolverException {
+    private Optional<Split.Result> split(IntegerProgramme programme, long[] cost) {
         Box box = new Box(programme);
         Parts parts = new Parts(new Columns(programme, List.of()), programme.rows(), box);
         assertEquals(PARTS + 1, parts.all().size());
