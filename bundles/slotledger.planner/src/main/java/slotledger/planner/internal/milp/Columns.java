@@ -30,6 +30,8 @@ final class Columns {
     final int[] single;
     final long[] rowLow;
     final long[] rowHigh;
+    /** By row: whether it joins what may be independent without it. */
+    final boolean[] joins;
     /** The terms of variable v are those from firstTerm[v] to firstTerm[v + 1] - 1. */
     final int[] firstTerm;
     final int[] row;
@@ -75,6 +77,10 @@ final class Columns {
         }
         rowLow = linking.stream().mapToLong(Row::low).toArray();
         rowHigh = linking.stream().mapToLong(Row::high).toArray();
+        joins = new boolean[rows];
+        for (int i = 0; i < rows; i++) {
+            joins[i] = linking.get(i).joins();
+        }
         firstTerm = new int[size + 1];
         linking.forEach(each -> each.sum().forEach((variable, unused) -> firstTerm[variable + 1]++));
         for (int variable = 0; variable < size; variable++) {

@@ -98,6 +98,18 @@ final class Relaxation implements AutoCloseable {
         return isNew;
     }
 
+    /** The bound where rows that join parts are left out; the bound is left at the best prices. */
+    long apart() {
+        long[] prices = bestPrices.clone();
+        for (int row = 0; row < prices.length; row++) {
+            prices[row] = columns.joins[row] ? 0 : prices[row];
+        }
+        bound.at(prices);
+        long apart = bound.value();
+        bound.at(bestPrices);
+        return apart;
+    }
+
     boolean isPossible() {
         return !master.isBroken();
     }

@@ -27,11 +27,14 @@ final class Search {
     /** Programmes with fewer variables are searched as a whole; so are those of which one part is nearly all. */
     private static final int LEAST_SPLIT = 2000;
     private static final int FEW = 10;
+    /** Rows that join parts matter little where they make less than this part of the bound. */
+    private static final int LEAST_JOINED = 100;
     private static final int EASY = 1000;
     /** A goal that only breaks ties is not looked for among more variables than these. */
     private static final int MOST_TIED = 6000;
-    /** Values are good enough for a fleet of many classes where the bound is nearer than this part of them. */
-    private static final long NEARLY_ALL = 10_000;
+    /** Values are good enough for a fleet of more machines than these where the bound is within so small a part. */
+    private static final long FEW_MACHINES = 5000;
+    private static final long NEARLY_ALL = 20_000;
     private static final int LEAST_NODES = 20;
 
     /**
@@ -50,6 +53,7 @@ final class Search {
     private final List<Row> more;
     private final List<Row> rows;
     private final Progress progress;
+    private boolean isExact = true;
 
     Search(MilpSolver solver, IntegerProgramme programme, List<Row> more, Progress progress) {
         this.solver = solver;
@@ -71,6 +75,7 @@ final class Search {
     Optional<Found> minimise(long[] cost, Box box, int mostNodes, Optional<long[]> start) throws SolverException {
         Columns columns = new Columns(programme, more);
         Parts parts = new Parts(columns, rows, box);
+        isExact = Arrays.stream(columns.total).sum() <= FEW_MACHINES;
         return minimise(columns, cost, box, mostNodes, start, Long.MAX_VALUE,
                 isSplit(parts, box.open()) ? Optional.of(parts) : Optional.empty());
     }
@@ -79,9 +84,10 @@ final class Search {
         return open > LEAST_SPLIT && parts.largest() < open - open / FEW;
     }
 
-    /** Searches a part; values of more than so much are of no use. */
-    Optional<Found> part(long[] cost, Box box, int mostNodes, Optional<long[]> start, Optional<Long> most)
-            throws SolverException {
+    /** Searches a part of what another searches; values of more than so much are of no use. */
+    Optional<Found> part(Search whole, long[] cost, Box box, int mostNodes, Optional<long[]> start,
+            Optional<Long> most) throws SolverException {
+        isExact = whole.isExact;
         return minimise(new Columns(programme, more), cost, box, mostNodes, start, most.orElse(Long.MAX_VALUE),
                 Optional.empty());
     }
@@ -97,18 +103,23 @@ final class Search {
         try (Relaxation relaxation = new Relaxation(columns, cost, box.copy(), linear.get())) {
             relaxation.solve(start, progress);
             long safe = relaxation.bound().value();
-            if (start.isEmpty() && relaxation.isSolved() && !relaxation.isPossible() || safe > most) {
+            boolean isBroken = relaxation.isSolved() && !relaxation.isPossible();
+            if (start.isEmpty() && isBroken || safe > most) {
                 return Optional.empty();
             }
             if (most < Long.MAX_VALUE) {
                 box.narrow(relaxation.bound(), most);
             }
             Optional<long[]> best = start;
+            if (!isExact && !isGood(best, cost, safe) && parts.isPresent()) {
+                best = near(relaxation, cost, box, 0, best);
+            }
             long bound = safe;
-            if (parts.isPresent()) {
+            boolean isApart = safe - relaxation.apart() <= Math.abs(safe) / LEAST_JOINED;
+            if (parts.isPresent() && isApart && !isGood(best, cost, safe)) {
                 Optional<Split.Result> result =
-                        new Split(solver, programme, rows, parts.get(), cost, box, mostNodes, progress)
-                                .minimise(box, start);
+                        new Split(this, solver, programme, rows, parts.get(), cost, box, mostNodes, progress)
+                                .minimise(box, best);
                 if (result.isEmpty()) {
                     return Optional.empty();
                 }
@@ -120,7 +131,7 @@ final class Search {
                 }
             }
             for (int i = 0; i < NEAR.length && !progress.isCancelled(); i++) {
-                if (best.isPresent() && isGood(value(cost, best.get()), safe, box)) {
+                if (isGood(best, cost, safe)) {
                     break;
                 }
                 best.ifPresent(values -> box.narrow(relaxation.bound(), value(cost, values)));
@@ -216,7 +227,7 @@ final class Search {
             throws SolverException {
         settle(new Columns(programme, more), box);
         int open = box.open();
-        boolean isDone = best.isPresent() && isGood(value(cost, best.get()), safe, box);
+        boolean isDone = isGood(best, cost, safe);
         if (isDone || progress.isCancelled() || open > MOST_OPEN) {
             return Optional.of(best.map(values -> new Found(values, value(cost, values), safe, safe))
                     .orElseThrow(() -> new SolverException("No plan was found within the limits of the search.")));
@@ -237,8 +248,12 @@ final class Search {
     }
 
     /** Whether the bound is reached, or so near that what is left is not worth searching. */
-    private static boolean isGood(long value, long safe, Box box) {
-        return value == safe || value - safe < value / NEARLY_ALL && box.open() > 2 * MOST_TIED;
+    private boolean isGood(Optional<long[]> best, long[] cost, long safe) {
+        if (best.isEmpty()) {
+            return false;
+        }
+        long value = value(cost, best.get());
+        return value == safe || !isExact && value - safe <= value / NEARLY_ALL;
     }
 
     /** Of the goal. */

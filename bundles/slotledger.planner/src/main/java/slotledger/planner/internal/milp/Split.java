@@ -43,6 +43,7 @@ final class Split {
     private record Outcome(long lower, long safe, long[] values, boolean isPossible) {
     }
 
+    private final Search whole;
     private final MilpSolver solver;
     private final IntegerProgramme programme;
     private final List<Row> rows;
@@ -60,8 +61,9 @@ final class Split {
     private boolean isStuck;
     private int nodes;
 
-    Split(MilpSolver solver, IntegerProgramme programme, List<Row> rows, Parts parts, long[] cost, Box box,
-            int mostNodes, Progress progress) {
+    Split(Search whole, MilpSolver solver, IntegerProgramme programme, List<Row> rows, Parts parts, long[] cost,
+            Box box, int mostNodes, Progress progress) {
+        this.whole = whole;
         this.solver = solver;
         this.programme = programme;
         this.rows = rows;
@@ -79,14 +81,14 @@ final class Split {
     }
 
     /** Searches; empty where a part has no values at all. */
-    Optional<Result> minimise(Box box, Optional<long[]> start) throws SolverException {
+    Optional<Result> minimise(Box box, Optional<long[]> start) {
         start.ifPresent(this::take);
         Node root = new Node(box, new long[parts.size()], new long[parts.size()][], nodes++);
         if (!solve(root, Long.MAX_VALUE)) {
             return Optional.empty();
         }
         if (root.values()[parts.size() - 1] == null) {
-            throw new SolverException("No values were found for a part.");
+            return Optional.of(new Result(best, Math.min(value, bound(root)), safe, true));
         }
         look(root);
         while (!open.isEmpty() && nodes < MOST_NODES && !progress.isCancelled()) {
@@ -154,7 +156,7 @@ final class Split {
         }
         Search search = new Search(solver, residual.programme(), List.of(), progress);
         try {
-            return search.part(residual.cost(), new Box(residual.programme()), mostNodes,
+            return search.part(whole, residual.cost(), new Box(residual.programme()), mostNodes,
                             best.flatMap(residual::inside), most.map(each -> Math.subtractExact(each, constant)))
                     .map(found -> new Outcome(Math.addExact(found.bound(), constant),
                             Math.addExact(found.safe(), constant), residual.whole(found.values()), true))

@@ -157,7 +157,8 @@ final class Purchasing {
                         new Linear().add(step.variable(), 1).add(used, -high), 0);
             }
         }
-        programme.joinAtLeast("smallest order from " + supplier.name(), new Linear().add(value, 1).add(used, -minimum), 0);
+        programme.joinAtLeast("smallest order from " + supplier.name(),
+                new Linear().add(value, 1).add(used, -minimum), 0);
         delivery.add(used, charge);
         if (charge > 0 && supplier.freeFrom().isPresent()) {
             int free = programme.choice("free delivery from " + supplier.name(), SUPPLIERS);
