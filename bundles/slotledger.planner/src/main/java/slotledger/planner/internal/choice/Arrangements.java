@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 
-/** Every order of the same contents in few sockets that the rules don't block; remembered. For one thread at a time. */
+/** Every order of the same contents in few sockets; remembered. For one thread at a time. */
 final class Arrangements {
 
     private final JudgedSockets judged;
@@ -30,10 +30,7 @@ final class Arrangements {
     private int[] find(int[] row) {
         List<Integer> found = new ArrayList<>();
         do {
-            int place = judged.place(row);
-            if (!judged.isBlocked(place)) {
-                found.add(place);
-            }
+            found.add(judged.place(row));
         } while (next(row));
         return found.stream().mapToInt(Integer::intValue).toArray();
     }

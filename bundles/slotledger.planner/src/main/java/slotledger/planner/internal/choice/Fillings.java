@@ -16,7 +16,7 @@ final class Fillings {
         /** Whether a filling with so many of each kind can be of use at all; asked before the rules are. */
         boolean wants(int[] counts);
 
-        /** Fillings with the same contents that the rules don't block, by their places, with so many of each kind. */
+        /** Fillings with the same contents, allowed or not, by their places, with so many of each kind. */
         void take(int[] counts, int... places);
     }
 
@@ -47,10 +47,7 @@ final class Fillings {
         sockets.count(row, counts);
         if (sockets.total(counts) >= least && sockets.canComeIn(counts) && !sockets.isNow(row)
                 && sieve.wants(counts)) {
-            int place = sockets.judged().place(row);
-            if (!sockets.judged().isBlocked(place)) {
-                sieve.take(counts, place);
-            }
+            sieve.take(counts, sockets.judged().place(row));
         }
     }
 }

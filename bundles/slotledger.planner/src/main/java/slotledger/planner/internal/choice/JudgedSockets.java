@@ -55,7 +55,7 @@ final class JudgedSockets {
         return codes;
     }
 
-    /** The place of a filling; asks the rules where it is new. */
+    /** The place of a filling; the rules are asked about it when somebody wants to know. */
     int place(int[] row) {
         int place = fillings.add(row);
         if (place == weights.length) {
@@ -67,19 +67,12 @@ final class JudgedSockets {
             Arrays.fill(wayOf, place, length, NOT_ASKED);
             Arrays.fill(objections, place, length, NOT_ASKED);
         }
-        if (weights[place] == NOT_ASKED) {
-            weights[place] = (byte) rules.weigh(setup(place)).ordinal();
-        }
         return place;
     }
 
-    /** The places of every order of these contents that the rules don't block. */
+    /** The places of every order of these contents, allowed or not. */
     int[] arrangements(int[] contents) {
         return arrangements.of(contents);
-    }
-
-    boolean isBlocked(int place) {
-        return weights[place] == Weight.BLOCKS.ordinal();
     }
 
     int code(int place, int socket) {
@@ -99,6 +92,9 @@ final class JudgedSockets {
     }
 
     Weight weight(int place) {
+        if (weights[place] == NOT_ASKED) {
+            weights[place] = (byte) rules.weigh(setup(place)).ordinal();
+        }
         return WEIGHTS[weights[place]];
     }
 

@@ -87,24 +87,39 @@ final class PopulationLister implements Fillings.Sieve {
         return (!giveAway || cost.frees()) && !frontier.beats(cost);
     }
 
-    /** Of fillings with the same contents those with the least work beat the others, whatever else is listed. */
+    /**
+     * Of fillings with the same contents those with the least work beat the others, so that the rules are asked about
+     * more work only where less isn't allowed.
+     */
     @Override
     public void take(int[] counts, int... places) {
+        int[] entered = new int[places.length];
+        int most = -1;
+        for (int i = 0; i < places.length; i++) {
+            entered[i] = sockets.entered(places[i]);
+            most = Math.max(most, entered[i]);
+        }
+        Frontier.Cost cost = Frontier.Cost.least(sockets, counts);
+        int gone = sockets.gone(counts);
         int best = -1;
-        int least = Integer.MAX_VALUE;
-        for (int place : places) {
-            int entered = sockets.entered(place);
-            if (entered <= least && judged.allows(now, place) && check.meets(place) && keepsChannels(place)) {
-                best = entered < least ? place : better(best, place);
-                least = entered;
+        for (int work = 0; work <= most && best < 0; work++) {
+            cost = cost.withTouches(work + gone);
+            if (frontier.beats(cost)) {
+                return;
+            }
+            for (int i = 0; i < places.length; i++) {
+                if (entered[i] == work && isGood(places[i])) {
+                    best = best < 0 ? places[i] : better(best, places[i]);
+                }
             }
         }
         if (best >= 0) {
-            Frontier.Cost cost = Frontier.Cost.least(sockets, counts).withTouches(least + sockets.gone(counts));
-            if (!frontier.beats(cost)) {
-                frontier.add(new Frontier.Kept(cost, counts.clone(), best), this::better);
-            }
+            frontier.add(new Frontier.Kept(cost, counts.clone(), best), this::better);
         }
+    }
+
+    private boolean isGood(int place) {
+        return judged.allows(now, place) && check.meets(place) && keepsChannels(place);
     }
 
     private boolean keepsChannels(int place) {

@@ -97,8 +97,8 @@ final class PlanNow {
         }
         if (ready.contains(tag)) {
             return new MachinePlan(planned.machine(), planned.target(), planned.after(), planned.outcome(),
-                    workshop.moves(places.get(tag)), planned.runsNow(), planned.runsAfter(), planned.obstacle(), planned.labour(),
-                    workshop.turn(places.get(tag)));
+                    workshop.moves(places.get(tag)), planned.runsNow(), planned.runsAfter(), planned.obstacle(),
+                    planned.labour(), workshop.turn(places.get(tag)));
         }
         boolean finished = done.contains(tag);
         Population population = finished ? planned.after() : planned.before();
