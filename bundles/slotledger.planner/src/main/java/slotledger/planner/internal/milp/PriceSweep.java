@@ -14,7 +14,8 @@ import slotledger.solver.SolverException;
 
 /**
  * Money against what is missed. What is missed is given a price, and the relaxation looks for the least of money and
- * priced misses together; it begins with the columns that were of use at the prices before. Exact arithmetic bounds that sum, so that
+ * priced misses together; it begins with the columns that were of use at the prices before.
+ * Exact arithmetic bounds that sum, so that
  * each price says of every amount of money at once how much must be missed with it.
  */
 public final class PriceSweep {
