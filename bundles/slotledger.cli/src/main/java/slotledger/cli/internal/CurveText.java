@@ -37,9 +37,10 @@ final class CurveText {
         boolean isBest = curve.points().stream().map(BudgetCurve.Point::figures)
                 .allMatch(figures -> figures.weight() == figures.weightBound());
         answer.line("")
-                .wrapped("Reading", "Each budget brings so many machines on target at least, for the money beside them; by "
-                        + "weight no plan brings more than \"at most\". Budgets are for goods and delivery. A full bar "
-                        + "is all machines with a target, which count " + curve.withTarget() + " by weight." + last(curve))
+                .wrapped("Reading", "Each budget brings so many machines on target at least, for the money beside them; "
+                        + "by weight no plan brings more than \"at most\". Budgets are for goods and delivery. A full "
+                        + "bar is all machines with a target, which count " + curve.withTarget() + " by weight."
+                        + last(curve))
                 .wrapped("Proof", isBest ? "each line is the best that its budget allows"
                         : "where a bar goes on in dots, a plan that reaches so far is not ruled out; \"plan --budget\" "
                                 + "looks for it");

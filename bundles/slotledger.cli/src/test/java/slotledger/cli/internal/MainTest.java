@@ -213,9 +213,11 @@ class MainTest {
                 desk.calls());
         List<String> lines = out().lines().toList();
         assertEquals("   Budget, EUR   on target  by weight    at most          to pay", lines.get(0));
-        assertEquals("         10.00           2          2          3           10.00  " + "#".repeat(20) + ".".repeat(10)
+        assertEquals("         10.00           2          2          3           10.00  "
+                + "#".repeat(20) + ".".repeat(10)
                 + " <- the budget of the policy", lines.get(2));
-        assertEquals("         20.00           4          4          4           20.00  " + "#".repeat(40), lines.get(3));
+        assertEquals("         20.00           4          4          4           20.00  "
+                + "#".repeat(40), lines.get(3));
     }
 
     @Test
@@ -236,6 +238,6 @@ class MainTest {
         assertEquals(0, run("plan", "school", "--insights", "--out", "o"));
         assertTrue(out().contains("More money   EUR 20.00, EUR 20.00 more than to pay now: 1 machines"), out());
         assertTrue(out().contains("Do without   S/P1: EUR 5.00 more"), out());
-        assertTrue(out().contains("Decisions    without to open at most 3 machines: 1 more on target by weight"), out());
+        assertTrue(out().contains("Decisions    without to open at most 3 machines: 1 more"), out());
     }
 }

@@ -129,8 +129,8 @@ final class WhatBindsPage {
             return;
         }
         page.section("What each decision costs");
-        page.across("The best plan that can be made without the decision, all others kept. Nobody says that it was wrong:"
-                + " this is its price.");
+        page.across("The best plan that can be made without the decision, all others kept. Nobody says that it was"
+                + " wrong: this is its price.");
         page.subheader("Without the decision", "", "On target then", "More, by weight", "Cost in all then",
                 "More or less", "");
         for (WithoutChoice each : plan.insights().choices()) {

@@ -54,8 +54,9 @@ final class CurveByPrices {
     BudgetCurve sweep(LinearSolver linear, int points, Consumer<BudgetCurve> soFar, Progress progress)
             throws PlannerException {
         long dearest = figures.dearest();
-        try (PriceSweep sweep = new PriceSweep(
-                solver, linear, model.programme(), model.againstBudget(), model.missed(), dearest)) {
+        try {
+            PriceSweep sweep = new PriceSweep(
+                    solver, linear, model.programme(), model.againstBudget(), model.missed());
             return new Run(sweep, points, soFar, progress).curve(dearest);
         } catch (SolverException e) {
             throw new PlannerException(e.getMessage(), e);

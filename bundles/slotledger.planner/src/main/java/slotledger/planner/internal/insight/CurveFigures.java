@@ -2,13 +2,13 @@ package slotledger.planner.internal.insight;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import slotledger.model.plan.BudgetCurve;
 import slotledger.model.plan.Figures;
-import slotledger.model.trade.Offer;
 import slotledger.model.trade.Supplier;
 import slotledger.model.unit.Money;
 import slotledger.planner.internal.Listed;
@@ -21,10 +21,9 @@ import slotledger.planner.internal.model.PlanModel;
 /** What values of the programme come to, and what no plan with the same money can exceed. */
 final class CurveFigures {
 
-    /** As many packs as a machine could need, and more. */
-    private static final long PACKS = 64;
     private static final long DEAREST = 1_000_000_000;
 
+    private final Map<Integer, Long> cheapest = new HashMap<>();
     private final PlanModel model;
     private final Listed listed;
     private final Collection<Sample> samples;
@@ -36,17 +35,30 @@ final class CurveFigures {
         this.samples = samples;
     }
 
-    /** Minor units that no machine is worth; a guess is enough. */
+    /** About twice what a weighted machine can cost at most; a guess is enough, and far above it numbers get coarse. */
     long dearest() {
         long dearest = 1;
-        for (Offer offer : listed.stock().offers()) {
-            dearest = Math.max(dearest, Math.multiplyExact(offer.perPack(1).minor(), PACKS));
+        for (Options each : listed.options()) {
+            if (each.canBeHelped() && each.group().weight() > 0) {
+                long cheapest = each.candidates().stream().filter(Candidate::onTarget).mapToLong(this::price)
+                        .min().orElse(0);
+                dearest = Math.max(dearest, cheapest / each.group().weight());
+            }
         }
         for (Supplier supplier : listed.request().market().suppliers().values()) {
             dearest = Math.addExact(dearest, supplier.minimum().map(Money::minor).orElse(0L)
                     + supplier.shipping().map(Money::minor).orElse(0L));
         }
-        return Math.min(DEAREST, dearest);
+        return Math.min(DEAREST, 2 * dearest);
+    }
+
+    /** With single packs of the cheapest offers. */
+    private long price(Candidate candidate) {
+        long[] sum = {0};
+        candidate.used().forEach((kind, count) -> sum[0] += count * cheapest.computeIfAbsent(kind, number ->
+                listed.stock().offers(listed.stock().pieces().get(number)).stream()
+                        .mapToLong(offer -> offer.perPack(1).minor()).min().orElse(0)));
+        return sum[0];
     }
 
     /** The plans that were found, by budget; one for a smaller budget is one for a larger, too. */

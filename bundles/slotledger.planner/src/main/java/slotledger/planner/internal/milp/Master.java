@@ -17,7 +17,7 @@ final class Master implements AutoCloseable {
     private static final double NEAR = 1e-6;
 
     private final Columns columns;
-    private long[] cost;
+    private final long[] cost;
     private final Box box;
     private final LinearSolver.Session session;
     private final int[] place;
@@ -92,16 +92,6 @@ final class Master implements AutoCloseable {
         }
         place[variable] = session.add(box.low[variable], high, cost[variable], rows, factors);
         return true;
-    }
-
-    /** Goes on with other costs, none of them far above those it began with. */
-    void cost(long[] other) {
-        cost = other;
-        for (int variable = 0; variable < place.length; variable++) {
-            if (place[variable] != ABSENT) {
-                session.cost(place[variable], cost[variable]);
-            }
-        }
     }
 
     Outcome solve() throws SolverException {

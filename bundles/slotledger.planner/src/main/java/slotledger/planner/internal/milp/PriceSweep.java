@@ -14,10 +14,11 @@ import slotledger.solver.SolverException;
 
 /**
  * Money against what is missed. What is missed is given a price, and the relaxation looks for the least of money and
- * priced misses together; it goes on with the columns of the price before. Exact arithmetic bounds that sum, so that
+ * priced misses together; it begins with the columns that were of use at the prices before.
+ * Exact arithmetic bounds that sum, so that
  * each price says of every amount of money at once how much must be missed with it.
  */
-public final class PriceSweep implements AutoCloseable {
+public final class PriceSweep {
 
     private static final double NEAR = 1e-6;
     private static final int NODES = 30;
@@ -49,31 +50,33 @@ public final class PriceSweep implements AutoCloseable {
     private final Linear missed;
     private final Columns columns;
     private final Box box;
-    private final Master master;
-    private Bound last;
+    private final LinearSolver linear;
+    /** Columns that were of use so far: above zero. */
+    private final long[] known;
 
     /**
-     * Opens the relaxation.
+     * A sweep.
      *
-     * @param dearest no price is higher
+     * @param money  not to be above a budget
+     * @param missed what has a price
      */
     public PriceSweep(
             MilpSolver solver,
             LinearSolver linear,
             IntegerProgramme programme,
             Linear money,
-            Linear missed,
-            long dearest) throws SolverException {
+            Linear missed) {
         this.solver = solver;
         this.programme = programme;
         this.money = money;
         this.missed = missed;
         columns = new Columns(programme, List.of());
         box = new Box(programme);
-        long[] cost = cost(dearest);
-        master = new Master(columns, cost, box, linear);
-        last = new Bound(columns, cost, box);
-        last.at(new long[columns.rows]);
+        this.linear = linear;
+        known = new long[programme.size()];
+        for (int group = 0; group < columns.groups; group++) {
+            known[columns.members[columns.firstMember[group]]] = 1;
+        }
     }
 
     private long[] cost(long price) {
@@ -86,14 +89,15 @@ public final class PriceSweep implements AutoCloseable {
 
     /** Solves the relaxation with this price. */
     public Sample at(long price, Progress progress) throws SolverException {
-        Relaxation relaxation = new Relaxation(cost(price), box, master, last);
-        relaxation.solve(Optional.empty(), progress);
-        last = relaxation.bound();
-        double[] values = new double[programme.size()];
-        for (int variable = 0; variable < values.length; variable++) {
-            values[variable] = relaxation.value(variable);
+        try (Relaxation relaxation = new Relaxation(columns, cost(price), box.copy(), linear)) {
+            relaxation.solve(Optional.of(known), progress);
+            double[] values = new double[programme.size()];
+            for (int variable = 0; variable < values.length; variable++) {
+                values[variable] = relaxation.value(variable);
+                known[variable] |= values[variable] > NEAR ? 1 : 0;
+            }
+            return new Sample(price, relaxation.bound().value(), sum(money, values), sum(missed, values), values);
         }
-        return new Sample(price, last.value(), sum(money, values), sum(missed, values), values);
     }
 
     private static double sum(Linear linear, double[] values) {
@@ -130,10 +134,5 @@ public final class PriceSweep implements AutoCloseable {
         return new Residual(programme, List.of(row), cost(price), narrow)
                 .minimise(solver, NODES, known, progress)
                 .map(MilpSolution::values);
-    }
-
-    @Override
-    public void close() {
-        master.close();
     }
 }

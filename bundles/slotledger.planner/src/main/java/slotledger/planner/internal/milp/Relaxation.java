@@ -33,20 +33,6 @@ final class Relaxation implements AutoCloseable {
         best = bound.at(bestPrices);
     }
 
-    /** Goes on with the columns of an earlier one for another cost; whoever opened those closes them. */
-    Relaxation(long[] cost, Box box, Master opened, Bound earlier) {
-        columns = earlier.columns();
-        bound = new Bound(columns, cost, box);
-        master = opened;
-        master.cost(cost);
-        double[] prices = new double[columns.rows];
-        for (int row = 0; row < prices.length; row++) {
-            prices[row] = earlier.prices()[row] * earlier.unit();
-        }
-        bestPrices = bound.round(prices);
-        best = bound.at(bestPrices);
-    }
-
     /** Adds columns until none helps; stops early where the user cancels. The bound is left at the best prices. */
     void solve(Optional<long[]> start, Progress progress) throws SolverException {
         for (int group = 0; group < columns.groups; group++) {

@@ -45,8 +45,8 @@ public final class SupplyObstacles {
     /** Why a room that could be brought on target as a whole isn't. */
     Obstacle of(UniformRoom room) throws PlannerException {
         Optional<Freeing.Change> money = freeing.money(room);
-        return money.isPresent() ? budget(money.get(), ("it to its target, and all %d machines of its board in its room,"
-                        + " which is kept uniform, with it,").formatted(room.size()))
+        return money.isPresent() ? budget(money.get(), ("it to its target, and all %d machines of its board in its"
+                        + " room, which is kept uniform, with it,").formatted(room.size()))
                 : stock(freeing.pieces(room).orElseThrow(
                         () -> new IllegalStateException("Enough modules must bring a room on target.")));
     }
