@@ -64,9 +64,7 @@ final class PinCheck {
     }
 
     static PlannerException refusal(List<Pin> missed, String because) {
-        return new PlannerException("Not all pins can be kept: %s. Not kept: %s. Change them, or take them"
-                + " out.".formatted(
-                because, missed.stream().map(pin -> pin + at(pin))
-                        .collect(Collectors.joining("; "))));
+        return new PlannerException("Not all pins can be kept: %s. Not kept: %s. Change them, or take them out."
+                .formatted(because, missed.stream().map(pin -> pin + at(pin)).collect(Collectors.joining("; "))));
     }
 }

@@ -26,7 +26,7 @@ record Mark(UUID id, long entries, String seal) {
     static final String NAME = "project.mark";
 
     private static final Pattern TEXT = Pattern.compile(
-            "(?s).*^id: ([0-9a-f-]{36})\\R^entries: (\\d{1,18})\\R^seal: ([0-9a-f]{64})\\R.*", Pattern.MULTILINE);
+            "(?s).*^id: ([0-9a-f-]{36})\\R^entries: ([1-9]\\d{0,17})\\R^seal: ([0-9a-f]{64})\\R.*", Pattern.MULTILINE);
 
     /** Reads the mark of a project's folder. */
     static Mark read(Path folder) throws StoreException {
