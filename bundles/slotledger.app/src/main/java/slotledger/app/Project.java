@@ -57,6 +57,7 @@ public record Project(
 
     /** The same files under another title, planned for another day. */
     public Project at(String otherTitle, LocalDate day) {
-        return new Project(otherTitle, inventories, mapping, boards, offers, shelves, policy, day);
+        return new Project(otherTitle, inventories, mapping, boards, offers, shelves, policy, choices,
+                day);
     }
 }
