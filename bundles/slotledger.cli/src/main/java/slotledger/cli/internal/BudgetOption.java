@@ -19,6 +19,11 @@ final class BudgetOption {
                     + "the currency of the policy.")
     private BigDecimal amount;
 
+    /** Whether one is given. */
+    boolean isGiven() {
+        return amount != null;
+    }
+
     /** The survey with this budget; unchanged where none is given or there is no policy to change. */
     Survey in(Survey survey) throws DeskException {
         if (amount == null || survey.policy().isEmpty()) {

@@ -8,6 +8,7 @@ import java.util.function.Function;
 import slotledger.model.machine.Population;
 import slotledger.model.machine.SlotContent;
 import slotledger.model.module.ModuleKind;
+import slotledger.model.module.Piece;
 import slotledger.model.plan.MachinePlan;
 import slotledger.model.plan.Plan;
 import slotledger.model.plan.Spending;
@@ -157,6 +158,11 @@ public final class DifferenceText {
             }
         });
         return brief + " (" + String.join(", ", slots) + ")";
+    }
+
+    /** "8 GB DDR4-2666". */
+    public static String brief(Piece piece) {
+        return brief(SlotContent.of(piece));
     }
 
     private static String brief(SlotContent content) {

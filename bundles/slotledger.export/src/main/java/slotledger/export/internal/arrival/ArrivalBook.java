@@ -5,6 +5,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import slotledger.export.ExportException;
 import slotledger.export.internal.difference.DifferencePage;
@@ -15,6 +17,7 @@ import slotledger.export.internal.text.WholeFile;
 import slotledger.export.internal.text.Words;
 import slotledger.model.delivery.Delivery;
 import slotledger.model.difference.Difference;
+import slotledger.model.machine.AssetTag;
 import slotledger.model.machine.Machine;
 import slotledger.model.machine.SlotContent;
 import slotledger.model.plan.MachinePlan;
@@ -129,9 +132,12 @@ public final class ArrivalBook {
         page.title("Machines that wait");
         page.note("They stay in the plan, and are done when what they need is there.").gap();
         page.header("Machine", "Place", "Role", "What goes into it", "Target");
+        Map<AssetTag, MachinePlan> plans = plan.machines().stream()
+                .collect(Collectors.toMap(machine -> machine.machine().tag(), Function.identity()));
         for (Delivery.Waiting waiting : delivery.waiting()) {
-            plan.find(waiting.machine()).ifPresent(machine -> place(page.next(), 0, machine.machine())
-                    .text(3, needs(waiting.needs())).text(4, Words.target(machine.target())));
+            MachinePlan machine = plans.get(waiting.machine());
+            place(page.next(), 0, machine.machine()).text(3, needs(waiting.needs()))
+                    .text(4, Words.target(machine.target()));
         }
         if (delivery.waiting().isEmpty()) {
             page.next().text(0, "None.");
@@ -148,9 +154,11 @@ public final class ArrivalBook {
         page.title("Machines that the plan helped and that can't be done now");
         page.note("What is there does not reach for them, or does more elsewhere.").gap();
         page.header("Machine", "Place", "Role", "Why", "What would change it");
+        Set<AssetTag> helped = ended.orElseThrow().before().machines().stream()
+                .filter(machine -> machine.obstacle().isEmpty()).map(machine -> machine.machine().tag())
+                .collect(Collectors.toSet());
         List<MachinePlan> without = plan.machines().stream()
-                .filter(machine -> machine.obstacle().isPresent() && ended.orElseThrow().before()
-                        .find(machine.machine().tag()).filter(then -> then.obstacle().isEmpty()).isPresent())
+                .filter(machine -> machine.obstacle().isPresent() && helped.contains(machine.machine().tag()))
                 .sorted(Comparator.comparing((MachinePlan machine) -> machine.machine().where())
                         .thenComparing(machine -> machine.machine().tag()))
                 .toList();
