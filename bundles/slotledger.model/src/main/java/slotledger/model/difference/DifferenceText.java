@@ -137,6 +137,13 @@ public final class DifferenceText {
                 .orElse("not planned");
     }
 
+    /** "no longer", "now", "as before", "neither": whether a machine is on target. */
+    public static String target(MachineChange change) {
+        boolean before = change.before().filter(MachineChange::isOnTarget).isPresent();
+        boolean after = change.after().filter(MachineChange::isOnTarget).isPresent();
+        return before ? after ? "as before" : "no longer" : after ? "now" : "neither";
+    }
+
     private static String end(MachinePlan plan, Population other) {
         return plan.outcome().text() + ", with " + population(plan.after(), other);
     }

@@ -41,7 +41,7 @@ public final class CurveBook {
     private void fill(Page page) {
         page.onOnePage();
         page.title("What each budget brings: " + title);
-        page.across("A budget limits goods and delivery, without tax. A plan made with a budget of this table has the"
+        page.across("A budget limits goods and delivery, with tax only where the policy says so. A plan made with a budget of this table has the"
                 + " figures of its line. Machines count by the weights of the policy; all machines with a target"
                 + " together count " + curve.withTarget() + ".");
         page.gap();

@@ -91,13 +91,14 @@ public final class DifferencePage {
             page.next().text(0, "Every machine ends with the same modules.");
             return;
         }
-        page.subheader("Machine and place", "Role", "After the earlier plan", "After the later plan", "", "Why");
+        page.subheader("Machine and place", "Role", "After the earlier plan", "After the later plan", "On target", "Why");
         difference.machines().forEach(this::machine);
     }
 
     private void machine(MachineChange change) {
         Machine machine = change.machine();
         page.next().text(0, machine.tag() + ", " + machine.where()).text(1, machine.role())
-                .text(2, DifferenceText.before(change)).text(3, DifferenceText.after(change)).text(5, change.why());
+                .text(2, DifferenceText.before(change)).text(3, DifferenceText.after(change))
+                .text(4, DifferenceText.target(change)).text(5, change.why());
     }
 }

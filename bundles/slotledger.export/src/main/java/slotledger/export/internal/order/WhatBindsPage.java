@@ -42,14 +42,18 @@ final class WhatBindsPage {
     void fill() {
         page.title("What binds, and what other terms would do");
         page.note("By this plan " + now.onTarget() + " machines are on target, " + now.weight()
-                + " counted by the weights of the policy, for " + now.payable() + " to suppliers and " + now.cost()
-                + " with labour.");
+                + " counted by the weights of the policy, for " + now.payable() + " to suppliers, " + taxed() + ", and "
+                + now.cost() + " with labour, without tax.");
         page.gap();
         obstacles();
         page.gap();
         money();
         page.gap();
         lines();
+    }
+
+    private String taxed() {
+        return plan.policy().buying().tax().inBudgets() ? "with tax" : "without tax";
     }
 
     private void obstacles() {
@@ -72,7 +76,7 @@ final class WhatBindsPage {
 
     private void money() {
         page.section("What another budget would do");
-        page.across("The budget limits goods and delivery. Each line is the smallest budget that does so much; with a"
+        page.across("The budget limits goods and delivery, " + taxed() + ". Each line is the smallest budget that does so much; with a"
                 + " cent less it is the line before. A plan made with that budget is the one described.");
         if (plan.insights().less().isEmpty()) {
             page.next().text(0, ASK);
