@@ -39,8 +39,8 @@ final class DifferenceLines {
         answer.items("Terms", difference.terms().stream().map(term -> term.what() + ": " + term.after()
                 + " instead of " + term.before()).toList());
         answer.items("Purchases", difference.lines().stream().map(line -> line.offer().supplier() + ", "
-                + line.offer().part() + " (" + DifferenceText.brief(line.offer().piece()) + ") " + DifferenceText.line(line))
-                .toList());
+                + line.offer().part() + " (" + DifferenceText.brief(line.offer().piece()) + ") "
+                + DifferenceText.line(line)).toList());
         difference.machines().stream().limit(most).forEach(change -> machine(answer, change));
         if (difference.machines().size() > most) {
             answer.item("", (difference.machines().size() - most)

@@ -91,7 +91,8 @@ public final class DifferencePage {
             page.next().text(0, "Every machine ends with the same modules.");
             return;
         }
-        page.subheader("Machine and place", "Role", "After the earlier plan", "After the later plan", "On target", "Why");
+        page.subheader("Machine and place", "Role", "After the earlier plan", "After the later plan",
+                "On target", "Why");
         difference.machines().forEach(this::machine);
     }
 

@@ -77,8 +77,8 @@ final class StockPages {
         List<Finding> remarks = book.plan().remarks().stream()
                 .filter(remark -> LEFT_OUT.containsKey(remark.code())).toList();
         page.header("Chosen", "Supplier", "Part number", "Module", "Modules a pack", "Price a pack", "Price a module",
-                "Packs ordered", "Packs in stock", "Delivery, days", "Valid until", "Price rule", "Quoted, and rate used",
-                "Read from");
+                "Packs ordered", "Packs in stock", "Delivery, days", "Valid until", "Price rule",
+                "Quoted, and rate used", "Read from");
         Comparator<Offer> bySize =
                 Comparator.comparing(offer -> offer.piece().capacity(), Comparator.<Capacity>reverseOrder());
         List<Offer> offers = book.market().offers().stream()

@@ -21,7 +21,8 @@ import slotledger.model.task.Progress;
 class ReceiptReaderTest {
 
     private static Reading<List<Receipt>> read(String grid) throws IntakeException {
-        return new ReceiptReader(new Grid("== Delivery\n" + grid)).read(List.of(Path.of("received.xlsx")), Progress.NONE);
+        return new ReceiptReader(new Grid("== Delivery\n" + grid))
+                .read(List.of(Path.of("received.xlsx")), Progress.NONE);
     }
 
     private static List<Finding> errors(Reading<List<Receipt>> reading) {
