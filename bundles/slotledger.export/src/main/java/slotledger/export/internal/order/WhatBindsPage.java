@@ -77,7 +77,8 @@ final class WhatBindsPage {
     private void money() {
         page.section("What another budget would do");
         page.across("The budget limits goods and delivery, " + taxed() + ". Each line is the smallest budget that does"
-                + " so much; with a cent less it is the line before. A plan made with that budget is the one described.");
+                + " so much; with a cent less it is the line before. A plan"
+                + " made with that budget is the one described.");
         if (plan.insights().less().isEmpty()) {
             page.next().text(0, ASK);
             return;
