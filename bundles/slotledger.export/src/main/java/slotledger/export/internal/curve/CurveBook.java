@@ -42,9 +42,8 @@ public final class CurveBook {
         page.onOnePage();
         page.title("What each budget brings: " + title);
         page.across("A budget limits goods and delivery, with tax only where the policy says so. A plan made"
-                + " with a budget of this table has the figures of its line. Machines count by the weights of the policy; all"
-                + " machines with a target"
-                + " together count " + curve.withTarget() + ".");
+                + " with a budget of this table has the figures of its line. Machines count by the weights of the"
+                + " policy; all machines with a target together count " + curve.withTarget() + ".");
         page.gap();
         page.subheader("Budget", "Machines on target", "On target by weight", "At most possible", "To pay to suppliers",
                 "Cost with labour", "Remark");
