@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import slotledger.model.delivery.Delivery;
+import slotledger.model.delivery.Settlement;
+import slotledger.model.difference.Difference;
 import slotledger.model.machine.Machine;
 import slotledger.model.machine.Population;
 import slotledger.model.matrix.BoardMatrix;
@@ -64,6 +66,23 @@ public interface FleetDesk {
      * @param before the plan of the wave before; empty for the first
      */
     Survey wave(Survey survey, Wave wave, Optional<Plan> before);
+
+    /**
+     * Reads an earlier plan to compare with, or to plan from.
+     *
+     * @param plan plan.json, or the folder it is in
+     */
+    Plan earlier(Path plan) throws DeskException;
+
+    /**
+     * What is different between two plans.
+     *
+     * @throws DeskException where they count in different currencies
+     */
+    Difference compare(Plan before, Plan after) throws DeskException;
+
+    /** Writes what is different between two plans as a workbook. */
+    void writeDifference(Difference difference, Path file, boolean force) throws DeskException;
 
     /** Plans the fleet, and checks every machine of the plan with the rules again. */
     Plan plan(Survey survey, Progress progress) throws DeskException;
@@ -149,8 +168,24 @@ public interface FleetDesk {
      */
     Delivery arrived(Plan plan, List<Path> receipts, Optional<Path> done, Progress progress) throws DeskException;
 
-    /** Writes what a technician needs for the machines that can be done now: all files of a plan but the order. */
+    /**
+     * Ends a plan of whose order nothing more will come: what is to be done with what is there.
+     *
+     * @param receipts lists of all that arrived
+     * @param done     a text file with the asset tag of a finished machine on each line; empty where none is
+     */
+    Settlement settle(Survey survey, Plan plan, List<Path> receipts, Optional<Path> done, Progress progress)
+            throws DeskException;
+
+    /**
+     * Writes what a technician needs for the machines that can be done now: all files of a plan but the order, and the
+     * workbook of what arrived and for which machine it is.
+     */
     List<Path> exportWork(Survey survey, Delivery delivery, Path folder, boolean force, Progress progress)
+            throws DeskException;
+
+    /** Writes the same for a plan that has ended, with what has changed against the plan as it was. */
+    List<Path> exportWork(Survey survey, Settlement settled, Path folder, boolean force, Progress progress)
             throws DeskException;
 
     /**

@@ -8,6 +8,7 @@ import slotledger.model.finding.Finding;
 import slotledger.model.machine.Fleet;
 import slotledger.model.observed.ObservedMachine;
 import slotledger.model.observed.TableUse;
+import slotledger.model.plan.Plan;
 import slotledger.model.trade.Choices;
 import slotledger.model.trade.Market;
 import slotledger.model.trade.Policy;
@@ -27,6 +28,7 @@ import slotledger.model.trade.Shelf;
  * @param policy     empty where the project has none
  * @param choices    what people decided beforehand
  * @param findings   of all files, in reading order
+ * @param before     an earlier plan, of which as much is kept as costs nothing; empty where there is none
  */
 public record Survey(
         Project project,
@@ -39,7 +41,25 @@ public record Survey(
         Shelf shelf,
         Optional<Policy> policy,
         Choices choices,
-        List<Finding> findings) {
+        List<Finding> findings,
+        Optional<Plan> before) {
+
+    /** There is no earlier plan. */
+    public Survey(
+            Project project,
+            List<TableUse> columns,
+            int observed,
+            List<Board> boards,
+            Fleet fleet,
+            List<ObservedMachine> unresolved,
+            Market market,
+            Shelf shelf,
+            Optional<Policy> policy,
+            Choices choices,
+            List<Finding> findings) {
+        this(project, columns, observed, boards, fleet, unresolved, market, shelf, policy, choices, findings,
+                Optional.empty());
+    }
 
     /** A survey in which nobody decided anything beforehand. */
     public Survey(
@@ -67,17 +87,24 @@ public record Survey(
         Objects.requireNonNull(policy, "policy");
         Objects.requireNonNull(choices, "choices");
         findings = List.copyOf(findings);
+        Objects.requireNonNull(before, "before");
     }
 
     /** The same with another policy. */
     public Survey with(Policy other) {
         return new Survey(project, columns, observed, boards, fleet, unresolved, market, shelf, Optional.of(other),
-                choices, findings);
+                choices, findings, before);
     }
 
     /** The same project at another time: its machines, offers, shelf and policy as they are then. */
     public Survey at(Project then, Fleet fleetThen, Market marketThen, Shelf shelfThen, Policy policyThen) {
         return new Survey(then, columns, observed, boards, fleetThen, unresolved, marketThen, shelfThen,
-                Optional.of(policyThen), choices, findings);
+                Optional.of(policyThen), choices, findings, before);
+    }
+
+    /** The same with an earlier plan, or without one. */
+    public Survey since(Optional<Plan> earlier) {
+        return new Survey(project, columns, observed, boards, fleet, unresolved, market, shelf, policy, choices,
+                findings, earlier);
     }
 }

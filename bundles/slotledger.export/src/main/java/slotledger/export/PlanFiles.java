@@ -1,6 +1,9 @@
 package slotledger.export;
 
 import java.nio.file.Path;
+import slotledger.model.delivery.Delivery;
+import slotledger.model.delivery.Settlement;
+import slotledger.model.difference.Difference;
 import slotledger.model.matrix.BoardMatrix;
 import slotledger.model.plan.BudgetCurve;
 import slotledger.model.plan.Plan;
@@ -17,6 +20,15 @@ public interface PlanFiles {
 
     /** Writes the proof workbook. */
     void writeProof(Proof proof, Path file) throws ExportException;
+
+    /** Writes what is different between two plans as a workbook. */
+    void writeDifference(Difference difference, Path file) throws ExportException;
+
+    /** Writes what arrived, for which machine it is, and which machines wait, as a workbook. */
+    void writeArrivals(Delivery delivery, Path file) throws ExportException;
+
+    /** Writes the same for a plan that has ended, with what has changed against the plan as it was. */
+    void writeArrivals(Settlement settled, Path file) throws ExportException;
 
     /** Writes the workbook that says which module goes into which slot of a board. */
     void writeMatrix(BoardMatrix matrix, Path file) throws ExportException;

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -15,12 +16,16 @@ import slotledger.app.DeskException.Trouble;
 import slotledger.intake.Intake;
 import slotledger.intake.IntakeException;
 import slotledger.intake.Reading;
+import slotledger.model.board.Board;
+import slotledger.model.board.BoardId;
 import slotledger.model.delivery.Delivery;
 import slotledger.model.delivery.Receipt;
+import slotledger.model.delivery.Settlement;
 import slotledger.model.finding.Finding;
 import slotledger.model.machine.AssetTag;
 import slotledger.model.plan.Plan;
 import slotledger.model.task.Progress;
+import slotledger.model.trade.Market;
 import slotledger.planner.DeliveryPlanner;
 import slotledger.planner.PlannerException;
 
@@ -35,14 +40,41 @@ final class Arrivals {
         this.planner = planner;
     }
 
+    /** How the planner is asked. */
+    @FunctionalInterface
+    private interface Question<T> {
+        T ask(List<Receipt> receipts, Set<AssetTag> done) throws PlannerException;
+    }
+
+    private record Answer<T>(T value, List<Finding> findings) {
+    }
+
     Delivery arrived(Plan plan, List<Path> receipts, Optional<Path> done, Progress progress) throws DeskException {
+        Answer<Delivery> found = ask(plan, receipts, done, progress,
+                (lists, finished) -> planner.arrived(plan, lists, finished, progress));
+        return with(found.findings(), found.value());
+    }
+
+    Settlement settle(Plan plan, List<Path> receipts, Optional<Path> done, Map<BoardId, Board> boards, Market market,
+            Progress progress) throws DeskException {
+        Answer<Settlement> found = ask(plan, receipts, done, progress,
+                (lists, finished) -> planner.settle(plan, lists, finished, boards, market, progress));
+        Settlement settled = found.value();
+        return new Settlement(with(found.findings(), settled.delivery()), settled.before(), settled.plan());
+    }
+
+    private static Delivery with(List<Finding> ofReading, Delivery found) {
+        List<Finding> findings = new ArrayList<>(ofReading);
+        findings.addAll(found.findings());
+        return new Delivery(found.lines(), found.done(), found.now(), found.waiting(), findings);
+    }
+
+    private <T> Answer<T> ask(Plan plan, List<Path> receipts, Optional<Path> done, Progress progress,
+            Question<T> question) throws DeskException {
         try {
             Reading<List<Receipt>> reading = intake.readReceipts(receipts, progress);
             Set<AssetTag> finished = done.isPresent() ? done(plan, done.get()) : Set.of();
-            Delivery found = planner.arrived(plan, reading.value(), finished, progress);
-            List<Finding> findings = new ArrayList<>(reading.findings());
-            findings.addAll(found.findings());
-            return new Delivery(found.lines(), found.done(), found.now(), found.waiting(), findings);
+            return new Answer<>(question.ask(reading.value(), finished), reading.findings());
         } catch (IntakeException problem) {
             throw new DeskException(Trouble.INPUT, problem.getMessage(), problem);
         } catch (PlannerException problem) {

@@ -7,7 +7,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -32,8 +31,6 @@ import slotledger.app.WrittenGoal;
 import slotledger.catalog.BoardFormat;
 import slotledger.catalog.CatalogReader;
 import slotledger.catalog.FleetResolver;
-import slotledger.export.ExportException;
-import slotledger.export.PlanBook;
 import slotledger.export.PlanFiles;
 import slotledger.export.spi.PlanExporter;
 import slotledger.intake.Intake;
@@ -42,6 +39,8 @@ import slotledger.intake.Reading;
 import slotledger.model.board.Board;
 import slotledger.model.board.BoardId;
 import slotledger.model.delivery.Delivery;
+import slotledger.model.delivery.Settlement;
+import slotledger.model.difference.Difference;
 import slotledger.model.finding.Finding;
 import slotledger.model.machine.Machine;
 import slotledger.model.machine.Population;
@@ -73,7 +72,7 @@ import slotledger.store.ProjectStores;
 public final class DefaultFleetDesk implements FleetDesk {
 
     /** The exporter of what is bought, which is bought already when it arrives. */
-    private static final String ORDER = "order-workbook";
+    private static final String ARRIVALS = "arrivals.xlsx";
 
     private final Intake intake;
     private final Surveyor surveyor;
@@ -83,7 +82,8 @@ public final class DefaultFleetDesk implements FleetDesk {
     private final Arrivals arrivals;
     private final PlanFiles files;
     private final DefaultProjectDesk projects;
-    private final List<PlanExporter> exporters;
+    private final SingleFiles single;
+    private final PlanFolder folders;
 
     @Activate
     public DefaultFleetDesk(
@@ -105,9 +105,8 @@ public final class DefaultFleetDesk implements FleetDesk {
         this.arrivals = new Arrivals(intake, deliveries);
         this.files = files;
         this.projects = new DefaultProjectDesk(stores, intake);
-        this.exporters = exporters.stream()
-                .sorted(Comparator.comparingInt(PlanExporter::rank).thenComparing(PlanExporter::name))
-                .toList();
+        this.single = new SingleFiles(files);
+        this.folders = new PlanFolder(intake, exporters);
     }
 
     @Override
@@ -220,12 +219,26 @@ public final class DefaultFleetDesk implements FleetDesk {
 
     @Override
     public void writeCurve(BudgetCurve curve, String title, Path file, boolean force) throws DeskException {
-        mayWrite(file, force);
-        try {
-            files.writeCurve(curve, title, file);
-        } catch (ExportException problem) {
-            throw new DeskException(Trouble.OUTPUT, problem.getMessage(), problem);
+        single.write(file, force, made -> files.writeCurve(curve, title, made));
+    }
+
+    @Override
+    public Plan earlier(Path plan) throws DeskException {
+        return single.plan(plan);
+    }
+
+    @Override
+    public Difference compare(Plan before, Plan after) throws DeskException {
+        if (!Difference.isComparable(before, after)) {
+            throw new DeskException(Trouble.INPUT, "The plans can't be compared: one counts in %s, the other in %s."
+                    .formatted(before.policy().currency(), after.policy().currency()));
         }
+        return Difference.of(before, after);
+    }
+
+    @Override
+    public void writeDifference(Difference difference, Path file, boolean force) throws DeskException {
+        single.write(file, force, made -> files.writeDifference(difference, made));
     }
 
     @Override
@@ -261,18 +274,13 @@ public final class DefaultFleetDesk implements FleetDesk {
 
     @Override
     public void writeMatrix(BoardMatrix matrix, Path file, boolean force) throws DeskException {
-        mayWrite(file, force);
-        try {
-            files.writeMatrix(matrix, file);
-        } catch (ExportException problem) {
-            throw new DeskException(Trouble.OUTPUT, problem.getMessage(), problem);
-        }
+        single.write(file, force, made -> files.writeMatrix(matrix, made));
     }
 
     @Override
     public List<Path> export(Survey survey, Plan plan, Path folder, boolean force, Progress progress)
             throws DeskException {
-        return export(survey, plan, folder, force, exporters, progress);
+        return folders.writeAll(survey, plan, folder, force, progress);
     }
 
     @Override
@@ -282,47 +290,36 @@ public final class DefaultFleetDesk implements FleetDesk {
     }
 
     @Override
-    public List<Path> exportWork(Survey survey, Delivery delivery, Path folder, boolean force, Progress progress)
+    public Settlement settle(Survey survey, Plan plan, List<Path> receipts, Optional<Path> done, Progress progress)
             throws DeskException {
-        List<PlanExporter> work =
-                exporters.stream().filter(exporter -> !exporter.name().equals(ORDER)).toList();
-        return export(survey, delivery.now(), folder, force, work, progress);
+        Settlement settled = arrivals.settle(plan, receipts, done, boards(survey), survey.market(), progress);
+        new PlanCheck(rules).check(settled.plan(), survey.fleet());
+        return settled;
     }
 
-    private List<Path> export(Survey survey, Plan plan, Path folder, boolean force, List<PlanExporter> chosen,
-            Progress progress) throws DeskException {
-        PlanBook book = new PlanBook(
-                plan, boards(survey), survey.market().in(plan.policy()), survey.unresolved(), survey.findings());
-        try (OutputFolder output = OutputFolder.prepare(folder, force)) {
-            List<Path> made = new ArrayList<>();
-            for (PlanExporter exporter : chosen) {
-                progress.check();
-                progress.step("Writing " + exporter.name(), -1);
-                made.addAll(exporter.write(book, output.work(), progress));
-            }
-            progress.step("Writing findings", -1);
-            Path findings = output.work().resolve("findings.xlsx");
-            intake.writeFindings(survey.project().inventories(), survey.findings(), findings);
-            made.add(findings);
-            return output.publish(made);
-        } catch (ExportException | IntakeException problem) {
-            throw new DeskException(Trouble.OUTPUT, problem.getMessage(), problem);
-        }
+    @Override
+    public List<Path> exportWork(Survey survey, Delivery delivery, Path folder, boolean force, Progress progress)
+            throws DeskException {
+        return folders.writeWork(survey, delivery.now(), new PlanFolder.Extra(ARRIVALS,
+                file -> files.writeArrivals(delivery, file)), folder, force, progress);
+    }
+
+    @Override
+    public List<Path> exportWork(Survey survey, Settlement settled, Path folder, boolean force, Progress progress)
+            throws DeskException {
+        return folders.writeWork(survey, settled.plan(), new PlanFolder.Extra(ARRIVALS,
+                file -> files.writeArrivals(settled, file)), folder, force, progress);
     }
 
     @Override
     public void writeFindings(Survey survey, Path file, boolean force) throws DeskException {
-        mayWrite(file, force);
-        try {
-            intake.writeFindings(survey.project().inventories(), survey.findings(), file);
-        } catch (IntakeException problem) {
-            throw new DeskException(Trouble.OUTPUT, problem.getMessage(), problem);
-        }
+        single.write(file, force, made ->
+                intake.writeFindings(survey.project().inventories(), survey.findings(), made));
     }
 
     @Override
     public Plan reopen(Path planFile, Survey survey) throws DeskException {
-        Plan plan = readPlan(planFile);
+        Plan plan = single.plan(planFile);
         Map<BoardId, Board> boards = boards(survey);
         for (MachinePlan each : plan.machines()) {
             if (!boards.containsKey(each.machine().board())) {
@@ -341,7 +338,7 @@ public final class DefaultFleetDesk implements FleetDesk {
     @Override
     public Proof prove(Path planFile, List<Path> inventories, Project project, Progress progress)
             throws DeskException {
-        Plan plan = readPlan(planFile);
+        Plan plan = single.plan(planFile);
         List<Finding> findings = new ArrayList<>();
         Surveyor.Inventory after = surveyor.inventory(inventories, project, findings, progress);
         return new ProofMaker(rules)
@@ -350,12 +347,7 @@ public final class DefaultFleetDesk implements FleetDesk {
 
     @Override
     public void writeProof(Proof proof, Path file, boolean force) throws DeskException {
-        mayWrite(file, force);
-        try {
-            files.writeProof(proof, file);
-        } catch (ExportException problem) {
-            throw new DeskException(Trouble.OUTPUT, problem.getMessage(), problem);
-        }
+        single.write(file, force, made -> files.writeProof(proof, made));
     }
 
     @Override
@@ -368,14 +360,6 @@ public final class DefaultFleetDesk implements FleetDesk {
             return output.publish(made);
         } catch (IntakeException | IOException problem) {
             throw new DeskException(Trouble.OUTPUT, problem.getMessage(), problem);
-        }
-    }
-
-    private Plan readPlan(Path planFile) throws DeskException {
-        try {
-            return files.readPlan(planFile);
-        } catch (ExportException problem) {
-            throw new DeskException(Trouble.INPUT, problem.getMessage(), problem);
         }
     }
 }

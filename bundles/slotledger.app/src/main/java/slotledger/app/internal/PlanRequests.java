@@ -1,6 +1,5 @@
 package slotledger.app.internal;
 
-import java.util.Optional;
 import slotledger.app.DeskException;
 import slotledger.app.DeskException.Trouble;
 import slotledger.app.Survey;
@@ -20,6 +19,6 @@ final class PlanRequests {
                     + survey.observed() + ", and none has a known board and modules. The command \"check\" says why.");
         }
         return new PlanRequest(survey.project().title(), survey.fleet(), survey.market(),
-                survey.shelf(), policy, survey.project().date(), survey.choices(), Optional.empty());
+                survey.shelf(), policy, survey.project().date(), survey.choices(), survey.before());
     }
 }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import slotledger.app.Project;
 import slotledger.app.Survey;
@@ -23,6 +24,7 @@ import slotledger.model.plan.Purchase;
 import slotledger.model.plan.Spending;
 import slotledger.model.plan.Station;
 import slotledger.model.source.Place;
+import slotledger.model.trade.Choices;
 import slotledger.model.trade.Market;
 import slotledger.model.trade.Offer;
 import slotledger.model.trade.Policy;
@@ -73,6 +75,15 @@ class WavesTest {
         assertEquals(work.after(), then.fleet().machines().get(0).population());
         assertEquals(Map.of(EIGHT, 2), then.shelf().pieces());
         assertEquals(OptionalInt.of(3), then.market().offers().get(0).stock());
+    }
+
+    @Test
+    void whatWasDecidedHoldsInEveryWaveAndWithEveryBudget() {
+        Choices decided = new Choices(List.of(), List.of(), Set.of("room 7"), OptionalInt.empty());
+        Survey survey = new Survey(survey().project(), List.of(), 1, List.of(), survey().fleet(), List.of(),
+                survey().market(), survey().shelf(), survey().policy(), decided, List.of());
+        assertEquals(decided, Waves.survey(survey, next, Optional.of(before())).choices());
+        assertEquals(decided, survey.with(survey.policy().orElseThrow().withBudget(Optional.of(NOTHING))).choices());
     }
 
     @Test

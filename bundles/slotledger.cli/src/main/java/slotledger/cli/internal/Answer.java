@@ -48,6 +48,12 @@ record Answer(ExitCode code, List<Consumer<Console>> lines, Map<String, Object> 
             return this;
         }
 
+        /** The lines of another answer, without its facts. */
+        Builder lines(Answer other) {
+            lines.addAll(other.lines());
+            return this;
+        }
+
         Builder fact(String name, Object value) {
             facts.put(name, value);
             return this;

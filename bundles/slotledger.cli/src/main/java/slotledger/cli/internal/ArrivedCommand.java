@@ -13,6 +13,8 @@ import slotledger.app.DeskException;
 import slotledger.app.FleetDesk;
 import slotledger.app.Survey;
 import slotledger.model.delivery.Delivery;
+import slotledger.model.delivery.Settlement;
+import slotledger.model.difference.Difference;
 import slotledger.model.finding.Finding;
 import slotledger.model.finding.Severity;
 import slotledger.model.plan.MachinePlan;
@@ -27,6 +29,7 @@ import slotledger.model.task.Progress;
         footerHeading = "%nExample:%n",
         footer = {
             "  slotledger arrived my-school --plan my-school-plan/plan.json --received received.csv --out now",
+            "  slotledger arrived my-school --plan my-school-plan/plan.json --received received.csv --final --out end",
             "  The list has the headings supplier, part, packs (or modules) and unusable."
         })
 final class ArrivedCommand extends DeskCommand {
@@ -52,6 +55,12 @@ final class ArrivedCommand extends DeskCommand {
             description = "Text file with the asset tag of a machine that is finished on each line.")
     private Path done;
 
+    @Option(
+            names = "--final",
+            description = "Nothing more will come: what is there is given to the machines anew, as far as that is "
+                    + "needed, nothing is bought, and a new plan is made of it.")
+    private boolean ends;
+
     @Option(names = "--out", paramLabel = "FOLDER", description = "Folder to write; made new.")
     private Path out;
 
@@ -66,17 +75,23 @@ final class ArrivedCommand extends DeskCommand {
     Answer work(Progress progress) throws DeskException {
         Survey survey = desk().survey(project.open(desk()), progress);
         Plan made = desk().reopen(plan, survey);
-        Delivery delivery = desk().arrived(made, received, Optional.ofNullable(done), progress);
+        Optional<Settlement> settled = ends
+                ? Optional.of(desk().settle(survey, made, received, Optional.ofNullable(done), progress))
+                : Optional.empty();
+        Delivery delivery = settled.isPresent() ? settled.get().delivery()
+                : desk().arrived(made, received, Optional.ofNullable(done), progress);
         Answer.Builder answer = new Answer.Builder();
         List<Finding> findings =
                 delivery.findings().stream().filter(finding -> finding.severity() != Severity.NOTE).toList();
         findings.forEach(finding -> answer.line(finding.toString()));
         answer.fact("findings", findings.stream().map(Finding::toString).toList());
         lines(answer, delivery);
-        machines(answer, delivery);
+        settled.ifPresentOrElse(end -> settlement(answer, end), () -> machines(answer, delivery));
         if (out != null) {
-            List<String> files = desk().exportWork(survey, delivery, out, force, progress).stream()
-                    .map(Path::toString).toList();
+            List<Path> written = settled.isPresent()
+                    ? desk().exportWork(survey, settled.get(), out, force, progress)
+                    : desk().exportWork(survey, delivery, out, force, progress);
+            List<String> files = written.stream().map(Path::toString).toList();
             answer.items("Files", files).fact("files", files);
         }
         return answer.end(findings.isEmpty() ? ExitCode.OK : ExitCode.DIFFERS);
@@ -114,9 +129,27 @@ final class ArrivedCommand extends DeskCommand {
         int missing = delivery.lines().stream().mapToInt(Delivery.Line::missing).sum();
         answer.item("Plan", missing == 0 ? "it stays: everything that was ordered is there"
                 : "it stays if " + missing + " modules are still delivered or replaced; if not, plan again with what "
-                        + "is there on the shelf list");
+                        + "is there, by --final");
         answer.fact("now", now).fact("missing", missing);
         answer.fact("waiting", delivery.waiting().stream().map(each -> each.machine().value()).toList());
+    }
+
+    private static void settlement(Answer.Builder answer, Settlement settled) {
+        Plan plan = settled.plan();
+        List<String> now = plan.work().stream().map(machine -> machine.machine().tag().value()).toList();
+        List<String> without = plan.machines().stream().filter(machine -> machine.obstacle().isPresent())
+                .map(machine -> machine.machine().tag().value()).toList();
+        int missing = settled.delivery().lines().stream().mapToInt(Delivery.Line::missing).sum();
+        answer.item("Now", now.size() + " machines can be done, " + settled.delivery().done().size() + " are done; "
+                + Difference.onTarget(plan) + " are on target then, " + without.size() + " with a target are not");
+        answer.item("Money", "what was ordered stays spent: " + plan.spending().payable()
+                + (missing == 0 ? "" : "; " + missing + " modules did not come, ask the suppliers for their price"));
+        answer.fact("now", now).fact("missing", missing).fact("notOnTarget", without);
+        Answer.Builder part = new Answer.Builder();
+        new DifferenceLines(settled.difference()).report(part, WAITING_SHOWN);
+        Answer changes = part.end(ExitCode.OK);
+        answer.line("").line("What changed against the plan").lines(changes).line("")
+                .fact("changes", changes.facts());
     }
 
     private static String text(Delivery.Waiting waiting) {

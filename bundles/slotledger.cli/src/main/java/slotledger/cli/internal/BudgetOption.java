@@ -16,8 +16,13 @@ final class BudgetOption {
             names = "--budget",
             paramLabel = "AMOUNT",
             description = "Budget for goods and delivery instead of that of the policy, such as 5000 or 4999.50, in "
-                    + "the currency of the policy.")
+                    + "the currency of the policy; with tax only where the policy says so.")
     private BigDecimal amount;
+
+    /** Whether one is given. */
+    boolean isGiven() {
+        return amount != null;
+    }
 
     /** The survey with this budget; unchanged where none is given or there is no policy to change. */
     Survey in(Survey survey) throws DeskException {

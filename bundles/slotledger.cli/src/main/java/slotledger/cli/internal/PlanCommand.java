@@ -9,6 +9,7 @@ import slotledger.app.DeskException;
 import slotledger.app.DeskException.Trouble;
 import slotledger.app.FleetDesk;
 import slotledger.app.Survey;
+import slotledger.model.difference.Difference;
 import slotledger.model.plan.Plan;
 import slotledger.model.task.Progress;
 import slotledger.model.trade.Policy;
@@ -23,15 +24,21 @@ import slotledger.model.trade.Wave;
         footer = {
             "  slotledger plan my-school --out my-school-plan",
             "  slotledger plan my-school --budget 5000 --insights --out plan-for-5000",
+            "  slotledger plan my-school --before my-school-plan --out planned-again",
             "  slotledger plan my-school --policy next-year.yaml --date 2027-01-15 --out next-year --json"
         })
 final class PlanCommand extends DeskCommand {
+
+    private static final int CHANGES_SHOWN = 10;
 
     @Mixin
     private ProjectOptions project;
 
     @Mixin
     private BudgetOption budget;
+
+    @Mixin
+    private BeforeOption before;
 
     @Option(
             names = "--insights",
@@ -62,7 +69,14 @@ final class PlanCommand extends DeskCommand {
         Survey survey = budget.in(desk().survey(project.open(desk()), progress));
         List<Wave> waves = survey.policy().map(Policy::waves).orElse(List.of());
         if (!waves.isEmpty()) {
-            return new WaveWork(desk(), this::planned).work(survey, waves, out, force, progress);
+            if (budget.isGiven()) {
+                throw new DeskException(Trouble.INPUT, "The policy plans in waves, and each wave has a budget of its"
+                        + " own: --budget can't say which is meant. Change the budgets of the waves in the policy.");
+            }
+            return new WaveWork(desk(), this::planned, before.path()).work(survey, waves, out, force, progress);
+        }
+        if (before.path().isPresent()) {
+            survey = BeforeOption.in(survey, before.path().get(), desk());
         }
         Plan made = planned(survey, progress);
         List<Path> files = desk().export(survey, made, out, force, progress);
@@ -70,7 +84,18 @@ final class PlanCommand extends DeskCommand {
         new SurveyText(survey).summary(answer);
         new PlanText(made).report(answer, files);
         new PlanKeeper(desk()).keep(survey, out, answer);
+        if (survey.before().isPresent()) {
+            changes(answer, desk().compare(survey.before().get(), made));
+        }
         return answer.end(ExitCode.OK);
+    }
+
+    private static void changes(Answer.Builder answer, Difference difference) {
+        Answer.Builder part = new Answer.Builder();
+        new DifferenceLines(difference).report(part, CHANGES_SHOWN);
+        Answer changes = part.end(ExitCode.OK);
+        answer.line("").line("What changed against the earlier plan").lines(changes)
+                .fact("changes", changes.facts());
     }
 
     private Plan planned(Survey survey, Progress progress) throws DeskException {

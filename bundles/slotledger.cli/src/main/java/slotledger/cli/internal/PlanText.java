@@ -20,6 +20,7 @@ import slotledger.model.plan.Outcome;
 import slotledger.model.plan.Plan;
 import slotledger.model.plan.Purchase;
 import slotledger.model.plan.Spending;
+import slotledger.model.trade.Tax;
 import slotledger.model.unit.Money;
 
 /** A plan in words and as facts. */
@@ -52,9 +53,10 @@ final class PlanText {
             answer.item("", "kept from it: " + String.join(", ", parts));
         }
         Spending spending = plan.spending();
+        Tax tax = plan.policy().buying().tax();
         answer.item("Order", pieces() + " in " + count(plan.purchases().size(), "line")
-                + ": " + spending.payable()
-                + (spending.deliveryTotal().isZero() ? "" : " with delivery")
+                + ": " + spending.againstBudget(tax)
+                + (spending.deliveryTotal().isZero() ? "" : " with delivery") + (tax.inBudgets() ? " and tax" : "")
                 + plan.policy().budget().map(budget -> ", budget " + budget).orElse(""));
         answer.item("Work", spending.labour() + " labour, " + spending.total() + " in all; "
                 + leftover(Leftover.Origin.PULLED) + " pulled modules left over");

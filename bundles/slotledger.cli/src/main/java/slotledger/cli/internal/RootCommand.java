@@ -20,6 +20,7 @@ import picocli.CommandLine.Spec;
             PlanCommand.class,
             CurveCommand.class,
             AlternativesCommand.class,
+            CompareCommand.class,
             PrintCommand.class,
             ProgrammeCommand.class,
             ArrivedCommand.class,

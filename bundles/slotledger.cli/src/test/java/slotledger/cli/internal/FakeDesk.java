@@ -22,6 +22,8 @@ import slotledger.app.WrittenGoal;
 import slotledger.model.board.BoardId;
 import slotledger.model.board.Redundancy;
 import slotledger.model.delivery.Delivery;
+import slotledger.model.delivery.Settlement;
+import slotledger.model.difference.Difference;
 import slotledger.model.family.Families;
 import slotledger.model.finding.Finding;
 import slotledger.model.finding.Severity;
@@ -53,6 +55,7 @@ import slotledger.model.source.Ground;
 import slotledger.model.source.Place;
 import slotledger.model.source.Source;
 import slotledger.model.task.Progress;
+import slotledger.model.trade.Buying;
 import slotledger.model.trade.Market;
 import slotledger.model.trade.Policy;
 import slotledger.model.trade.Shelf;
@@ -75,6 +78,7 @@ final class FakeDesk implements FleetDesk {
     private final List<String> calls = new ArrayList<>();
     private final List<Finding> findings = new ArrayList<>();
     private final List<MachineProof> proofs = new ArrayList<>();
+    private final List<Wave> waves = new ArrayList<>();
     private Exception failure;
 
     List<String> calls() {
@@ -88,6 +92,17 @@ final class FakeDesk implements FleetDesk {
 
     void withIncompleteProof() {
         proofs.add(new MachineProof(opened(), ProofOutcome.NOT_DONE, List.of(), "As before."));
+    }
+
+    void withWaves(String... names) {
+        for (String name : names) {
+            waves.add(new Wave(name, DAY.plusYears(waves.size()), Optional.empty(), Map.of(), Optional.empty()));
+        }
+    }
+
+    private Policy policy() {
+        return new Policy(NOTHING.currency(), List.of(), Optional.empty(), Map.of(), NOTHING, NOTHING, 0, false, true,
+                false, Policy.LeaveAlone.NONE, Buying.PLAIN, waves);
     }
 
     void failWith(Exception problem) {
@@ -142,7 +157,7 @@ final class FakeDesk implements FleetDesk {
         calls.add("survey " + project.date());
         progress.step("Reading", 0.5);
         return new Survey(project, List.of(), 1, List.of(), new Fleet(List.of(), Map.of()), List.of(), Market.NONE,
-                Shelf.EMPTY, Optional.empty(), findings);
+                Shelf.EMPTY, waves.isEmpty() ? Optional.empty() : Optional.of(policy()), findings);
     }
 
     @Override
@@ -261,6 +276,38 @@ final class FakeDesk implements FleetDesk {
             Survey survey, Delivery delivery, Path folder, boolean force, Progress progress) {
         calls.add("exportWork " + folder);
         return List.of(folder.resolve("rounds.pdf"));
+    }
+
+    @Override
+    public Settlement settle(
+            Survey survey, Plan plan, List<Path> receipts, Optional<Path> done, Progress progress) {
+        calls.add("settle " + receipts + " " + done);
+        Plan known = plan(null, Progress.NONE);
+        return new Settlement(new Delivery(List.of(), List.of(), known, List.of(), findings), known, known);
+    }
+
+    @Override
+    public List<Path> exportWork(
+            Survey survey, Settlement settled, Path folder, boolean force, Progress progress) {
+        calls.add("exportWork settled " + folder);
+        return List.of(folder.resolve("rounds.pdf"));
+    }
+
+    @Override
+    public Plan earlier(Path plan) {
+        calls.add("earlier " + plan);
+        return plan(null, Progress.NONE);
+    }
+
+    @Override
+    public Difference compare(Plan before, Plan after) {
+        calls.add("compare");
+        return Difference.of(before, after);
+    }
+
+    @Override
+    public void writeDifference(Difference difference, Path file, boolean force) {
+        calls.add("difference to " + file + " " + force);
     }
 
     @Override

@@ -240,4 +240,44 @@ class MainTest {
         assertTrue(out().contains("Do without   S/P1: EUR 5.00 more"), out());
         assertTrue(out().contains("Decisions    without to open at most 3 machines: 1 more"), out());
     }
+
+    @Test
+    void plansAreComparedAndTheWorkbookIsWrittenWhereAsked() throws Exception {
+        assertEquals(0, run("compare", "old", "new/plan.json", "--out", "c.xlsx"));
+        assertTrue(desk.calls().containsAll(List.of("earlier old", "earlier new/plan.json",
+                "difference to c.xlsx false")), desk.calls().toString());
+        assertTrue(out().contains("Nothing is bought or done differently."), out());
+        assertEquals(0, run("compare", "old", "new", "--json"));
+        assertTrue(new ObjectMapper().readTree(out()).get("same").asBoolean());
+    }
+
+    @Test
+    void aPlanMadeAfterAnEarlierOneSaysWhatChanged() throws Exception {
+        assertEquals(0, run("plan", "school", "--out", "o", "--before", "old"));
+        assertTrue(desk.calls().containsAll(List.of("earlier old", "compare")), desk.calls().toString());
+        assertTrue(out().contains("What changed against the earlier plan"), out());
+        assertEquals(0, run("plan", "school", "--out", "o", "--before", "old", "--json"));
+        assertTrue(new ObjectMapper().readTree(out()).at("/changes/same").asBoolean());
+    }
+
+    @Test
+    void anEndedOrderIsSettledAndItsChangesAreSaid() throws Exception {
+        assertEquals(0, run("arrived", "school", "--plan", "p.json", "--received", "r.csv", "--final", "--out", "o"));
+        assertTrue(desk.calls().contains("settle [r.csv] Optional.empty"), desk.calls().toString());
+        assertTrue(desk.calls().contains("exportWork settled o"), desk.calls().toString());
+        assertTrue(out().contains("What changed against the plan") && out().contains("stays spent"), out());
+    }
+
+    @Test
+    void aBudgetForWavesIsRefusedAndEachWaveHasFactsOfItsOwn() throws Exception {
+        desk.withWaves("This year", "Next year");
+        assertEquals(ExitCode.INPUT.number(), run("plan", "school", "--budget", "5", "--out", "o"));
+        assertTrue(err().contains("each wave has a budget of its own"), err());
+        assertEquals(0, run("plan", "school", "--out", "o", "--json"));
+        JsonNode facts = new ObjectMapper().readTree(out());
+        assertEquals("This year", facts.at("/waves/0/name").asText());
+        assertTrue(facts.at("/waves/0/files/0").asText().contains("1-this-year"), out());
+        assertTrue(facts.at("/waves/1/files/0").asText().contains("2-next-year"), out());
+        assertEquals("0.00", facts.get("total").asText());
+    }
 }

@@ -1,14 +1,20 @@
 package slotledger.export.internal;
 
 import java.nio.file.Path;
+import java.util.Optional;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import slotledger.export.ExportException;
 import slotledger.export.PlanFiles;
+import slotledger.export.internal.arrival.ArrivalBook;
 import slotledger.export.internal.curve.CurveBook;
+import slotledger.export.internal.difference.DifferenceBook;
 import slotledger.export.internal.json.PlanJson;
 import slotledger.export.internal.matrix.MatrixBook;
 import slotledger.export.internal.proof.ProofBook;
+import slotledger.model.delivery.Delivery;
+import slotledger.model.delivery.Settlement;
+import slotledger.model.difference.Difference;
 import slotledger.model.matrix.BoardMatrix;
 import slotledger.model.plan.BudgetCurve;
 import slotledger.model.plan.Plan;
@@ -35,6 +41,21 @@ public final class DefaultPlanFiles implements PlanFiles {
     @Override
     public void writeProof(Proof proof, Path file) throws ExportException {
         new ProofBook(proof).write(file);
+    }
+
+    @Override
+    public void writeDifference(Difference difference, Path file) throws ExportException {
+        new DifferenceBook(difference).write(file);
+    }
+
+    @Override
+    public void writeArrivals(Delivery delivery, Path file) throws ExportException {
+        new ArrivalBook(delivery, delivery.now(), Optional.empty()).write(file);
+    }
+
+    @Override
+    public void writeArrivals(Settlement settled, Path file) throws ExportException {
+        new ArrivalBook(settled.delivery(), settled.plan(), Optional.of(settled.difference())).write(file);
     }
 
     @Override

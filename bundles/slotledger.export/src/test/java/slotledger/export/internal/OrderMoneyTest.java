@@ -90,6 +90,7 @@ class OrderMoneyTest {
             assertEquals(45.89, amount(order, "Tax, rounded once for the order", 7));
             assertEquals(287.39, amount(order, "With tax", 7), 1e-9);
             assertEquals(12.61, amount(workbook.getSheet("Summary"), "Left of the budget", 3), 1e-9);
+            assertEquals(300, amount(workbook.getSheet("Summary"), "Budget for goods and delivery, with tax", 3));
         }
     }
 

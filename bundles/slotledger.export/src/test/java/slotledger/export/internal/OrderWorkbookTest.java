@@ -50,7 +50,7 @@ class OrderWorkbookTest {
             workbook.forEach(sheet -> names.add(sheet.getSheetName()));
             assertEquals(List.of("Summary", "Order Byte & Board Sons 'Co", "Order Merrow Parts", "Cost centres",
                     "Allocation", "Spares",
-                    "Considered", "Leftovers", "Not helped", "What binds"), names);
+                    "Considered", "Leftovers", "Not helped", "What people decided", "What binds"), names);
         }
     }
 

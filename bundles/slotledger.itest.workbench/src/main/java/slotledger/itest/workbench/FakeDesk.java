@@ -21,6 +21,8 @@ import slotledger.app.Survey;
 import slotledger.app.Trial;
 import slotledger.app.WrittenGoal;
 import slotledger.model.delivery.Delivery;
+import slotledger.model.delivery.Settlement;
+import slotledger.model.difference.Difference;
 import slotledger.model.machine.Machine;
 import slotledger.model.machine.Population;
 import slotledger.model.machine.SlotContent;
@@ -241,6 +243,33 @@ public final class FakeDesk implements FleetDesk {
     @Override
     public List<Path> exportWork(
             Survey survey, Delivery delivery, Path folder, boolean force, Progress progress) {
+        throw unused();
+    }
+
+    @Override
+    public Settlement settle(
+            Survey survey, Plan plan, List<Path> receipts, Optional<Path> done, Progress progress) {
+        throw unused();
+    }
+
+    @Override
+    public List<Path> exportWork(
+            Survey survey, Settlement settled, Path folder, boolean force, Progress progress) {
+        throw unused();
+    }
+
+    @Override
+    public Plan earlier(Path plan) {
+        throw unused();
+    }
+
+    @Override
+    public Difference compare(Plan before, Plan after) {
+        throw unused();
+    }
+
+    @Override
+    public void writeDifference(Difference difference, Path file, boolean force) {
         throw unused();
     }
 

@@ -177,6 +177,17 @@ public record ModuleKind(
         return described.isEmpty() || described.equals(known);
     }
 
+    /** "8 GB DDR4-2666", "16 MB EDO 60 ns": enough to tell modules of one order apart at a glance. */
+    public String brief() {
+        StringBuilder line = new StringBuilder(capacity.toString());
+        generation.ifPresent(known -> line.append(' ').append(known.text()));
+        rate.ifPresent(known -> line.append(generation.isPresent() ? "-" + known.megatransfers() : " " + known));
+        if (rate.isEmpty()) {
+            accessTime.ifPresent(known -> line.append(' ').append(known));
+        }
+        return line.toString();
+    }
+
     /**
      * One line for people, unknown facts left out: "8 GB DDR4-2666 SO-DIMM, 1Rx8, 8 Gbit chips, non-ECC, unbuffered,
      * 1.2 V".

@@ -4,8 +4,18 @@ package slotledger.model.trade;
 public enum PriceRule {
 
     /** The price of the quantity ordered holds for all packs. */
-    ALL_PACKS,
+    ALL_PACKS("all packs"),
 
     /** Each price holds for the packs from its quantity on; those before keep theirs. */
-    FURTHER_PACKS
+    FURTHER_PACKS("further packs");
+
+    private final String text;
+
+    PriceRule(String text) {
+        this.text = text;
+    }
+
+    public String text() {
+        return text;
+    }
 }

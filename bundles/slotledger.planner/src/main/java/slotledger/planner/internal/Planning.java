@@ -159,7 +159,7 @@ public final class Planning {
         Plan plan = new PlanWriter(request, listed.stock(), expansion, purchases)
                 .write(new Worth(listed.stock().offers()).of(leftovers), new PlanWriter.Proof(
                         solved.missed(), solved.cost(), solved.missedSafe(), solved.costSafe(), solved.solver(),
-                        FleetOptions.limits(), solved.isCut()),
+                        FleetOptions.limits(request), solved.isCut()),
                         new Freeing(request, listed.stock(), solved.choice(), solver), remarks);
         Insights insights = new Insights(
                 Optional.of(MachineByMachine.of(request, listed.stock(), listed.options())));

@@ -9,10 +9,12 @@ import java.util.Map;
 import java.util.Optional;
 import slotledger.export.ExportException;
 import slotledger.export.PlanBook;
+import slotledger.export.internal.difference.DifferencePage;
 import slotledger.export.internal.sheet.Book;
 import slotledger.export.internal.sheet.ListPages;
 import slotledger.export.internal.sheet.Page;
 import slotledger.export.internal.text.WholeFile;
+import slotledger.model.difference.Difference;
 import slotledger.model.plan.Purchase;
 import slotledger.model.task.Progress;
 import slotledger.model.trade.Supplier;
@@ -26,7 +28,7 @@ public final class OrderBook {
     private static final int[] ALLOCATION_WIDTHS = {22, 13, 17, 17, 30, 18, 10, 14, 12};
     private static final int[] SPARES_WIDTHS = {24, 16, 74, 11, 14, 14};
     private static final int[] ALONE_WIDTHS = {54, 20, 22, 22};
-    private static final int[] CONSIDERED_WIDTHS = {8, 22, 13, 42, 9, 13, 13, 9, 9, 10, 12, 32};
+    private static final int[] CONSIDERED_WIDTHS = {14, 22, 13, 42, 9, 13, 13, 9, 9, 10, 12, 12, 20, 30};
 
     private final PlanBook book;
     private final Progress progress;
@@ -59,6 +61,8 @@ public final class OrderBook {
                 book.plan(), alone, workbook.page("Machine by machine", ALONE_WIDTHS), suppliers).fill());
         ListPages.leftovers(workbook, book);
         ListPages.notHelped(workbook, book);
+        DecisionsPage.add(workbook, book.plan());
+        book.before().ifPresent(before -> DifferencePage.add(workbook, Difference.of(before, book.plan())));
         new WhatBindsPage(book, workbook.page("What binds", WhatBindsPage.WIDTHS)).fill();
         new SummaryPage(book, summary, suppliers).fill();
         step("formulas", 0.7);

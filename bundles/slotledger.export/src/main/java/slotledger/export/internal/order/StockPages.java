@@ -10,6 +10,8 @@ import slotledger.export.PlanBook;
 import slotledger.export.internal.sheet.Look;
 import slotledger.export.internal.sheet.Page;
 import slotledger.export.internal.text.Words;
+import slotledger.model.finding.Finding;
+import slotledger.model.plan.Plan;
 import slotledger.model.plan.Purchase;
 import slotledger.model.trade.Offer;
 import slotledger.model.unit.Capacity;
@@ -20,6 +22,14 @@ final class StockPages {
 
     /** So many rows stay readable on one page of paper. */
     private static final int ON_ONE_PAGE = 36;
+
+    /** Codes of the plan's remarks on offers it could not use. */
+    private static final Map<String, String> LEFT_OUT = Map.of(
+            "offer-forbidden", "forbidden by choice",
+            "offer-too-late", "too late for the needed-by date",
+            "offer-expired", "not valid any more",
+            "offer-currency", "another currency",
+            "offer-fits-no-board", "fits no board");
 
     private StockPages() {
     }
@@ -64,8 +74,11 @@ final class StockPages {
         page.title("Offers considered");
         page.note("Every offer that was read, by size and by price of one module at the smallest quantity.");
         page.gap();
+        List<Finding> remarks = book.plan().remarks().stream()
+                .filter(remark -> LEFT_OUT.containsKey(remark.code())).toList();
         page.header("Chosen", "Supplier", "Part number", "Module", "Modules a pack", "Price a pack", "Price a module",
-                "Packs ordered", "Packs in stock", "Delivery, days", "Valid until", "Read from");
+                "Packs ordered", "Packs in stock", "Delivery, days", "Valid until", "Price rule",
+                "Quoted, and rate used", "Read from");
         Comparator<Offer> bySize =
                 Comparator.comparing(offer -> offer.piece().capacity(), Comparator.<Capacity>reverseOrder());
         List<Offer> offers = book.market().offers().stream()
@@ -77,7 +90,7 @@ final class StockPages {
         for (Offer offer : offers) {
             int packs = bought.getOrDefault(offer.id(), 0);
             Money price = offer.steps().get(0).perPack();
-            page.next().text(0, packs > 0 ? "yes" : "no", packs > 0 ? Look.STRONG : Look.TEXT)
+            page.next().text(0, packs > 0 ? "yes" : whyNot(offer, remarks), packs > 0 ? Look.STRONG : Look.TEXT)
                     .text(1, offer.supplier()).text(2, offer.part()).text(3, offer.piece().toString())
                     .count(4, offer.packSize());
             if (price.currency().equals(book.plan().policy().currency())) {
@@ -89,12 +102,28 @@ final class StockPages {
             page.count(7, packs);
             offer.stock().ifPresentOrElse(stock -> page.count(8, stock), () -> page.text(8, "not limited"));
             offer.leadDays().ifPresentOrElse(days -> page.count(9, days), () -> page.text(9, "not known"));
-            page.date(10, offer.validUntil()).text(11, offer.place().toString());
+            page.date(10, offer.validUntil())
+                    .text(11, offer.steps().size() == 1 ? "one price" : offer.rule().text())
+                    .text(12, quoted(offer, book.plan())).text(13, offer.place().toString());
         }
-        page.filter(12);
+        page.filter(14);
         if (offers.size() <= ON_ONE_PAGE) {
             page.onOnePage();
         }
+    }
+
+    /** Why the plan could not use an offer, as its remarks say: they speak of the place it was read at, and name it. */
+    private static String whyNot(Offer offer, List<Finding> remarks) {
+        return remarks.stream()
+                .filter(remark -> remark.place().equals(offer.place())
+                        && remark.message().contains(offer.id() + " "))
+                .findFirst().map(remark -> LEFT_OUT.get(remark.code())).orElse("no");
+    }
+
+    /** "USD 12.00 at 0.92 of 2026-11-02". */
+    private static String quoted(Offer offer, Plan plan) {
+        return offer.steps().get(0).quoted().map(price -> price + plan.policy().buying().rate(price.currency())
+                .map(rate -> " at " + rate).orElse("")).orElse("");
     }
 
     private static BigDecimal perModule(Offer offer) {

@@ -34,7 +34,8 @@ final class SummaryPage {
         page.title("Memory order: " + plan.title());
         page.onOnePage();
         page.note("Plan of " + plan.date() + ". All prices in " + plan.policy().currency().getCurrencyCode()
-                + ", without tax. The sheets that follow hold one order a supplier, with part numbers and packs.");
+                + ", without tax" + (plan.spending().tax().isEmpty() ? "" : "; tax stands apart")
+                + ". The sheets that follow hold one order a supplier, with part numbers and packs.");
         page.gap();
         spending(plan);
         page.gap();
@@ -126,7 +127,9 @@ final class SummaryPage {
     }
 
     private void budget(Money budget, Money limited, String payable) {
-        page.next().text(0, "Budget for goods and delivery").number(3, budget.amount().doubleValue(), Look.MONEY_INPUT);
+        boolean withTax = book.plan().policy().buying().tax().inBudgets();
+        page.next().text(0, "Budget for goods and delivery, " + (withTax ? "with tax" : "without tax"))
+                .number(3, budget.amount().doubleValue(), Look.MONEY_INPUT);
         String cell = page.here(3);
         Money left = budget.minus(limited);
         page.next().text(0, "Left of the budget");

@@ -43,8 +43,8 @@ final class WhatBindsPage {
     void fill() {
         page.title("What binds, and what other terms would do");
         page.note("By this plan " + now.onTarget() + " machines are on target, " + now.weight()
-                + " counted by the weights of the policy, for " + now.payable() + " to suppliers and " + now.cost()
-                + " with labour.");
+                + " counted by the weights of the policy, for " + now.payable() + " to suppliers, " + taxed() + ", and "
+                + now.cost() + " with labour, without tax.");
         page.gap();
         obstacles();
         page.gap();
@@ -53,6 +53,10 @@ final class WhatBindsPage {
         lines();
         page.gap();
         choices();
+    }
+
+    private String taxed() {
+        return plan.policy().buying().tax().inBudgets() ? "with tax" : "without tax";
     }
 
     private void obstacles() {
@@ -75,8 +79,9 @@ final class WhatBindsPage {
 
     private void money() {
         page.section("What another budget would do");
-        page.across("The budget limits goods and delivery. Each line is the smallest budget that does so much; with a"
-                + " cent less it is the line before. A plan made with that budget is the one described.");
+        page.across("The budget limits goods and delivery, " + taxed() + ". Each line is the smallest budget that does"
+                + " so much; with a cent less it is the line before. A plan"
+                + " made with that budget is the one described.");
         if (plan.insights().less().isEmpty()) {
             page.next().text(0, ASK);
             return;

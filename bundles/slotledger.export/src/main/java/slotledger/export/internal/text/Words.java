@@ -29,16 +29,9 @@ public final class Words {
     private Words() {
     }
 
-    /** "8 GB DDR4-2666", "16 MB EDO 60 ns": enough to tell modules of one order apart at a glance. */
+    /** See {@link ModuleKind#brief()}. */
     public static String brief(ModuleKind kind) {
-        StringBuilder line = new StringBuilder(kind.capacity().toString());
-        kind.generation().ifPresent(known -> line.append(' ').append(known.text()));
-        kind.rate().ifPresent(known ->
-                line.append(kind.generation().isPresent() ? "-" + known.megatransfers() : " " + known));
-        if (kind.rate().isEmpty()) {
-            kind.accessTime().ifPresent(known -> line.append(' ').append(known));
-        }
-        return line.toString();
+        return kind.brief();
     }
 
     public static String brief(Piece piece) {

@@ -116,7 +116,7 @@ public final class ChoicesReader {
         boolean stays = slots instanceof ScalarNode scalar
                 && Set.of("asnow", "asitis").contains(Texts.key(scalar.getValue()));
         if (!(machine instanceof ScalarNode) || !stays && !(slots instanceof MappingNode)) {
-            wrong(item,
+            wrong(machine instanceof ScalarNode && slots != null ? slots : item,
                     "\"machine:\" with an asset tag, and \"slots:\" with a line for each slot that somebody decided,"
                     + " or \"slots: as now\"");
             return;

@@ -46,8 +46,10 @@ public final class MarketMerger {
         Optional<Offer> other = all.stream().filter(offer -> !offer.steps().get(0).perPack().currency()
                 .equals(all.get(0).steps().get(0).perPack().currency())).findFirst();
         other.ifPresent(offer -> findings.add(Doubt.warning("currencies-mixed",
-                "The offers are in several currencies; only those in the currency of the policy can be bought.",
-                "one currency", "Convert the prices at a rate you can name.")
+                "The offers are in several currencies; those in another than the policy's can be bought only where"
+                        + " the policy states what it is worth.",
+                "one currency, or exchange rates in the policy",
+                "Write \"exchange rates:\" into the policy, or ask for prices in its currency.")
                 .at(offer.place(), offer.steps().get(0).perPack().toString())));
         return new Reading<>(new Market(all, suppliers), uses, findings);
     }

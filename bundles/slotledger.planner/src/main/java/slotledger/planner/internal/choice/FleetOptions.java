@@ -1,5 +1,6 @@
 package slotledger.planner.internal.choice;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -12,6 +13,8 @@ import slotledger.model.board.Redundancy;
 import slotledger.model.task.Progress;
 import slotledger.model.trade.Choices;
 import slotledger.model.trade.Policy;
+import slotledger.model.trade.PriceRule;
+import slotledger.planner.PlanRequest;
 import slotledger.rules.MemoryRules;
 import slotledger.rules.Setup;
 
@@ -95,7 +98,17 @@ public final class FleetOptions {
     }
 
     /** What this search leaves out, for the proof. */
-    public static List<String> limits() {
+    public static List<String> limits(PlanRequest request) {
+        List<String> limits = new ArrayList<>(always());
+        if (!request.policy().costCentreBudgets().isEmpty() && request.market().offers().stream()
+                .anyMatch(offer -> offer.rule() == PriceRule.FURTHER_PACKS && offer.steps().size() > 1)) {
+            limits.add("Where further packs are cheaper, the budget of a cost centre is held by an upper bound of its"
+                    + " share; a plan that charges the centre up to its last cent may be missed.");
+        }
+        return List.copyOf(limits);
+    }
+
+    private static List<String> always() {
         return List.of(
                 "On boards with up to %d sockets at most %d kinds of modules are brought into one machine."
                         .formatted(Fillings.MOST_UNITS_IN_FULL, Fillings.MOST_NEW_KINDS),

@@ -1,6 +1,7 @@
 package slotledger.planner.internal.delivery;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -96,6 +97,11 @@ public final class Arrival {
         return counts;
     }
 
+    /** What is to be had beside what machines give: what arrived and is on the shelf, less what the done ones took. */
+    public Map<Piece, Integer> there() {
+        return Collections.unmodifiableMap(there);
+    }
+
     /** Picks the machines, and gives each what it takes. */
     public Delivery allot(MilpSolver solver, Progress progress) throws PlannerException {
         Map<Alike, List<MachinePlan>> groups = new LinkedHashMap<>();
@@ -121,6 +127,7 @@ public final class Arrival {
                 .sorted((one, other) -> Integer.compare(one.workOrder(), other.workOrder()))
                 .forEach(machine -> waiting.add(waiting(machine)));
         Plan now = new PlanNow(plan, receipts.lines(), done, ready, there).plan();
+        new AllotmentAudit(there, receipts.lines()).check(now);
         return new Delivery(receipts.lines(), List.copyOf(done), now, waiting, receipts.findings());
     }
 
