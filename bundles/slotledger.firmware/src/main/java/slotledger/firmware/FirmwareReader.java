@@ -1,0 +1,94 @@
+package slotledger.firmware;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import slotledger.firmware.fact.Problem;
+import slotledger.firmware.internal.cim.CimRecords;
+import slotledger.firmware.internal.file.Collected;
+import slotledger.firmware.internal.file.Collector;
+import slotledger.firmware.internal.file.HexText;
+import slotledger.firmware.internal.file.TextBytes;
+import slotledger.firmware.internal.lister.ListerText;
+import slotledger.firmware.internal.smbios.SmbiosDecoder;
+import slotledger.firmware.internal.spd.SpdDecoder;
+import slotledger.firmware.smbios.SmbiosTable;
+
+/**
+ * Reads what machines and modules say of themselves, in whatever form it was kept; the form is told by the content,
+ * never by the name:
+ *
+ * <ul>
+ * <li>SMBIOS tables: the two files of the Linux kernel in one folder ({@code smbios_entry_point}, {@code DMI}), a dump
+ * with an entry point in it, the raw table as Windows returns it, or the bare table;
+ * <li>SPD images, as bytes or as a hex dump in text;
+ * <li>what the usual Linux lister of SMBIOS prints;
+ * <li>records of DMTF's CIM classes Win32_PhysicalMemory and Win32_PhysicalMemoryArray, as CSV, JSON or XML;
+ * <li>folders and ZIP archives of these.
+ * </ul>
+ *
+ * <p>No content makes it throw or take unbounded memory: what is damaged becomes a {@link Problem}.
+ */
+public final class FirmwareReader {
+
+    private static final String EXPECTED =
+            "an SMBIOS table, an SPD image (bytes or hex dump), the text of a lister, or CIM records";
+
+    /**
+     * Reads files, folders and archives, in the order of their names.
+     *
+     * @throws IOException where a file can't be read
+     */
+    public List<Reading> read(List<Path> paths) throws IOException {
+        List<Reading> readings = new ArrayList<>();
+        for (Path path : paths) {
+            Collector.each(path, one -> readings.addAll(read(one)));
+        }
+        return readings;
+    }
+
+    /** Reads one file's content. */
+    public List<Reading> read(String place, byte[] content) {
+        return read(new Collected(place, content, Optional.empty(), List.of()));
+    }
+
+    private static List<Reading> read(Collected file) {
+        String place = file.place();
+        if (!file.problems().isEmpty()) {
+            return List.of(new Reading.Refused(place, file.problems()));
+        }
+        byte[] content = file.content();
+        if (file.entryPoint().isPresent()) {
+            return List.of(new Reading.OfTable(place, SmbiosDecoder.decode(file.entryPoint().get(), content)));
+        }
+        Optional<String> text = TextBytes.decode(content);
+        return text.isPresent() ? ofText(place, text.get()) : List.of(ofBytes(place, content, EXPECTED));
+    }
+
+    private static Reading ofBytes(String place, byte[] content, String expected) {
+        Optional<SmbiosTable> table = SmbiosDecoder.decode(content);
+        if (table.isPresent()) {
+            return new Reading.OfTable(place, table.get());
+        }
+        return SpdDecoder.decode(content).<Reading>map(module -> new Reading.OfModule(place, module))
+                .orElseGet(() -> new Reading.Refused(place, List.of(new Problem(0, "the file",
+                        "its %d bytes are none of the kinds that are read".formatted(content.length), expected))));
+    }
+
+    private static List<Reading> ofText(String place, String text) {
+        List<SmbiosTable> tables = ListerText.looksLike(text) ? ListerText.read(text) : CimRecords.read(text);
+        if (!tables.isEmpty()) {
+            List<Reading> readings = new ArrayList<>();
+            for (SmbiosTable table : tables) {
+                String name = tables.size() == 1 ? place : place + "#" + (readings.size() + 1);
+                readings.add(new Reading.OfTable(name, table));
+            }
+            return readings;
+        }
+        return List.of(HexText.read(text).map(bytes -> ofBytes(place, bytes, EXPECTED))
+                .orElseGet(() -> new Reading.Refused(place, List.of(new Problem(0, "the file",
+                        "text that none of the readers knows", EXPECTED)))));
+    }
+}
