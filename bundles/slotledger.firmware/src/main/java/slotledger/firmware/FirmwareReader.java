@@ -68,7 +68,7 @@ public final class FirmwareReader {
     }
 
     private static Reading ofBytes(String place, byte[] content, String expected) {
-        Optional<SmbiosTable> table = SmbiosDecoder.decode(content);
+        Optional<SmbiosTable> table = SpdDecoder.isSealed(content) ? Optional.empty() : SmbiosDecoder.decode(content);
         if (table.isPresent()) {
             return new Reading.OfTable(place, table.get());
         }

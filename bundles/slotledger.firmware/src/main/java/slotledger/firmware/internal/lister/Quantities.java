@@ -71,12 +71,12 @@ final class Quantities {
                 : Optional.of(new TypeDetail(traits));
     }
 
-    /** Versions differ in capitals, blanks and hyphens: "SO-DIMM", "SODIMM". */
+    /** Versions differ in capitals, blanks and hyphens ("SO-DIMM", "SODIMM"), and in "Optane DC". */
     static boolean alike(String one, String other) {
         return plain(one).equals(plain(other));
     }
 
     private static String plain(String text) {
-        return text.replaceAll("[\\s_-]", "").toLowerCase(Locale.ROOT);
+        return text.replaceAll("[\\s_-]", "").toLowerCase(Locale.ROOT).replace("optanedc", "optane");
     }
 }

@@ -114,7 +114,7 @@ public final class SmbiosDecoder {
 
     private static SmbiosTable table(Optional<String> version, byte[] data, int from, int to, int count,
             Problems problems) {
-        StructureDecoder decoder = new StructureDecoder(problems);
+        StructureDecoder decoder = new StructureDecoder(version, problems);
         List<Structure> structures = new ArrayList<>();
         for (RawStructure raw : new TableWalk(data, problems).between(from, to, count)) {
             if (raw.length() >= Integer.BYTES) {

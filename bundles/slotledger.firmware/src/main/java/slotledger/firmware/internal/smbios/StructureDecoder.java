@@ -5,7 +5,6 @@ import static slotledger.firmware.internal.smbios.FieldReader.DWORD;
 import static slotledger.firmware.internal.smbios.FieldReader.QWORD;
 import static slotledger.firmware.internal.smbios.FieldReader.WORD;
 
-import java.util.Locale;
 import java.util.Optional;
 import slotledger.firmware.fact.ByteCount;
 import slotledger.firmware.fact.Fact;
@@ -26,12 +25,15 @@ final class StructureDecoder {
     private static final int EXTENDED_CAPACITY_AT = 0x0F;
     private static final long SEE_EXTENDED = 0x8000_0000L;
     private static final long SEE_QWORD = 0xFFFF_FFFFL;
-    private static final int UUID_BYTES = 16;
+    private static final int UUID_AT = 0x08;
+    private static final int[] UUID_ORDER = {3, 2, 1, 0, 5, 4, 7, 6, 8, 9, 10, 11, 12, 13, 14, 15};
 
     private final Problems problems;
+    private final boolean networkOrder;
 
-    StructureDecoder(Problems problems) {
+    StructureDecoder(Optional<String> version, Problems problems) {
         this.problems = problems;
+        this.networkOrder = version.filter(told -> told.matches("2\\.[0-5]")).isPresent();
     }
 
     Structure decode(StructureKind kind, RawStructure raw) {
@@ -72,26 +74,25 @@ final class StructureDecoder {
         return new Structure(kind, raw.handle(), fields.facts().build());
     }
 
-    private static void system(FieldReader fields) {
+    private void system(FieldReader fields) {
         fields.text(MachineFacts.MAKER, 0x04).text(MachineFacts.PRODUCT, 0x05).text(MachineFacts.VERSION, 0x06)
                 .text(MachineFacts.SERIAL, 0x07);
-        if (fields.has(0x08, UUID_BYTES)) {
+        if (fields.has(UUID_AT, UUID_ORDER.length)) {
             uuid(fields);
         }
         fields.text(MachineFacts.SKU, 0x19).text(MachineFacts.FAMILY, 0x1A);
     }
 
     /** The first three fields are little-endian since version 2.6: DSP0134, section 7.2.1. */
-    private static void uuid(FieldReader fields) {
-        long low = fields.raw(0x08, QWORD);
-        long high = fields.raw(0x10, QWORD);
-        StringBuilder text = new StringBuilder("%08X-%04X-%04X-".formatted(fields.raw(0x08, DWORD),
-                fields.raw(0x0C, WORD), fields.raw(0x0E, WORD)));
-        for (int at = 0x10; at < 0x18; at++) {
-            text.append(at == 0x12 ? "-" : "").append("%02X".formatted(fields.raw(at, BYTE)));
+    private void uuid(FieldReader fields) {
+        StringBuilder text = new StringBuilder();
+        for (int i = 0; i < UUID_ORDER.length; i++) {
+            int at = UUID_AT + (networkOrder ? i : UUID_ORDER[i]);
+            text.append(i == 4 || i == 6 || i == 8 || i == 10 ? "-" : "")
+                    .append("%02x".formatted(fields.raw(at, BYTE)));
         }
-        String uuid = text.toString().toLowerCase(Locale.ROOT);
-        boolean unset = low == 0 && high == 0 || low == -1 && high == -1;
+        String uuid = text.toString();
+        boolean unset = uuid.matches("[0-]+|[f-]+");
         fields.facts().told(MachineFacts.UUID, uuid, unset ? Optional.empty() : Optional.of(uuid));
     }
 

@@ -28,16 +28,20 @@ final class Ddr4Spd {
         int dies = image.bits(6, 6, 4) + 1;
         boolean stacked = !mobile && image.bits(6, 7, 7) == 1 && image.bits(6, 1, 0) == 2;
         int data = 8 << image.bits(13, 2, 0);
-        // The channels of a package are side by side, and each has the bus that byte 13 names.
-        int channels = mobile ? (1 << image.bits(6, 3, 2)) * (1 << image.bits(13, 7, 5)) : 1;
         image.fact(SpdFacts.DENSITY, 4, density);
         image.fact(SpdFacts.DIES, 6, dies);
         image.fact(SpdFacts.CHIP_WIDTH, 12, width);
         image.fact(SpdFacts.RANKS, 12, ranks);
         image.fact(SpdFacts.LOGICAL_RANKS, 12, stacked ? ranks * dies : ranks);
-        image.fact(SpdFacts.DATA_WIDTH, 13, data * channels);
-        image.fact(SpdFacts.CHECK_WIDTH, 13, image.bits(13, 4, 3) == 1 ? 8 : 0);
-        SpdDecoder.capacity(image, 4, density, data * channels, width, (long) ranks * (stacked ? dies : 1));
+        if (mobile) {
+            // Firmware disagrees on what byte 13 counts, a channel or the package; all dies together are the capacity.
+            image.facts().unknown(SpdFacts.DATA_WIDTH, image.hex(13, 1));
+            SpdDecoder.capacity(image, 4, density, width, width, dies);
+        } else {
+            image.fact(SpdFacts.DATA_WIDTH, 13, data);
+            image.fact(SpdFacts.CHECK_WIDTH, 13, image.bits(13, 4, 3) == 1 ? 8 : 0);
+            SpdDecoder.capacity(image, 4, density, data, width, (long) ranks * (stacked ? dies : 1));
+        }
         if (!mobile && image.bits(12, 6, 6) == 1) {
             image.problem(12, "its ranks are not alike", "like ranks; the capacity is that of the first kind alone");
         }

@@ -13,6 +13,9 @@ import slotledger.firmware.spd.SpdFacts;
 /** The bytes of an SPD image with what has been read of them. A byte beyond the end reads as 0. */
 final class Image {
 
+    /** What is expected of every checksum. */
+    static final String SEALED = "both to be the same";
+
     private static final int POLYNOMIAL = 0x1021;
     private static final int LAST_WEEK = 53;
 
@@ -95,7 +98,7 @@ final class Image {
         }
         if ((sum & 0xFF) != at(63)) {
             problem(63, "the checksum is %s, the bytes give 0x%02X".formatted(hex(63, 1), sum & 0xFF),
-                    "both to be the same");
+                    SEALED);
         }
     }
 
@@ -108,7 +111,7 @@ final class Image {
         int crc = crc(from, to);
         if (crc != word(storedAt)) {
             problem(storedAt, "the checksum is 0x%04X, the bytes give 0x%04X".formatted(word(storedAt), crc),
-                    "both to be the same");
+                    SEALED);
         }
     }
 
@@ -169,13 +172,17 @@ final class Image {
 
     /** Year and week as two pairs of decimal digits. */
     void made(int offset, int firstYear) {
-        int year = decimal(offset);
-        int week = decimal(offset + 1);
+        boolean decimal = decimal(offset) >= 0 && decimal(offset + 1) >= 0;
+        int year = decimal ? decimal(offset) : at(offset);
+        int week = decimal ? decimal(offset + 1) : at(offset + 1);
         if (word(offset) == 0 || word(offset) == 0xFFFF || offset + 2 > data.length) {
             facts.unknown(SpdFacts.MADE, hex(offset, 2));
             return;
         }
-        if (year < 0 || week < 1 || week > LAST_WEEK) {
+        if (!decimal) {
+            problem(offset, "the date of making is " + hex(offset, 2), "decimal digits; taken as plain numbers");
+        }
+        if (year > 99 || week < 1 || week > LAST_WEEK) {
             facts.unknown(SpdFacts.MADE, hex(offset, 2));
             problem(offset, "the date of making is " + hex(offset, 2), "two digits of a year and a week to 53");
             return;

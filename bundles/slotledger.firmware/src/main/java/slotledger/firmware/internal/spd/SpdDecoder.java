@@ -41,6 +41,12 @@ public final class SpdDecoder {
         return Optional.of(new SpdModule(image.facts().build(), profiles, image.problems().list()));
     }
 
+    /** Whether the bytes are an image with right checksums, which other data hardly ever looks like. */
+    public static boolean isSealed(byte[] data) {
+        return decode(data).filter(module -> module.problems().stream()
+                .noneMatch(problem -> problem.expected().equals(Image.SEALED))).isPresent();
+    }
+
     /** Byte 0 counts bytes used: 128 for the old kinds, a code for the others. */
     private static boolean isPlausible(Image image, SpdType type) {
         return switch (type) {
