@@ -147,6 +147,32 @@ class WorkbenchTest {
 
     @Test
     @Order(9)
+    void theFilterOfTheFindingsLeavesThoseThatMatch() {
+        int all = workbench.on(() -> workbench.widget(Table.class, "findings.table").getItemCount());
+        workbench.on(() -> {
+            workbench.widget(Text.class, "findings.filter").setText("old-1");
+            return null;
+        });
+        int left = workbench.on(() -> workbench.widget(Table.class, "findings.table").getItemCount());
+        assertTrue(left > 0 && left < all, left + " of " + all);
+        assertTrue(text("findings.summary").startsWith(left + " shown · "), text("findings.summary"));
+    }
+
+    @Test
+    @Order(10)
+    void thePlaceForOrderingShowsOrderAndPlan() throws Exception {
+        workbench.on(() -> PlatformUI.getWorkbench().showPerspective("slotledger.workbench.ordering",
+                PlatformUI.getWorkbench().getWorkbenchWindows()[0]));
+        workbench.await("the order", () -> workbench.on(() ->
+                PlatformUI.getWorkbench().getWorkbenchWindows()[0].getActivePage()
+                        .findView("slotledger.workbench.order") != null));
+        assertEquals("The plan buys nothing.", text("order.summary"));
+        assertTrue(text("plan.summary").startsWith("Plan of "), text("plan.summary"));
+        assertEquals("Money", workbench.on(() -> workbench.widget(Tree.class, "plan.tree").getItem(0).getText(0)));
+    }
+
+    @Test
+    @Order(11)
     void theWindowClosesWithoutAComplaint() throws Exception {
         assertEquals(0, workbench.close());
         assertFalse(PlatformUI.isWorkbenchRunning());

@@ -4,14 +4,18 @@ package slotledger.workbench.internal;
 public final class Ids {
 
     public static final String PERSPECTIVE = "slotledger.workbench.perspective";
+    public static final String ORDERING = "slotledger.workbench.ordering";
 
     public static final String FLEET = "slotledger.workbench.fleet";
     public static final String FINDINGS = "slotledger.workbench.findings";
     public static final String SLOTS = "slotledger.workbench.slots";
     public static final String WHY = "slotledger.workbench.why";
+    public static final String PLAN_PART = "slotledger.workbench.planPart";
+    public static final String ORDER = "slotledger.workbench.order";
 
     public static final String OPEN_PROJECT = "slotledger.workbench.openProject";
     public static final String PLAN = "slotledger.workbench.plan";
+    public static final String WRITE = "slotledger.workbench.write";
 
     /** Widgets carry their name under this key, for tests and tools. */
     public static final String WIDGET = "slotledger.widget";
@@ -20,12 +24,20 @@ public final class Ids {
     public static final String FLEET_FILTER = "fleet.filter";
     public static final String FLEET_SUMMARY = "fleet.summary";
     public static final String FLEET_GRID = "fleet.grid";
+    public static final String FINDINGS_FILTER = "findings.filter";
+    public static final String FINDINGS_SUMMARY = "findings.summary";
     public static final String FINDINGS_TABLE = "findings.table";
     public static final String FINDINGS_SENTENCE = "findings.sentence";
     public static final String SLOTS_CANVAS = "slots.canvas";
     public static final String SLOTS_HEADING = "slots.heading";
     public static final String WHY_SENTENCE = "why.sentence";
     public static final String WHY_TREE = "why.tree";
+    public static final String PLAN_SUMMARY = "plan.summary";
+    public static final String PLAN_TREE = "plan.tree";
+    public static final String PLAN_SENTENCE = "plan.sentence";
+    public static final String ORDER_SUMMARY = "order.summary";
+    public static final String ORDER_TREE = "order.tree";
+    public static final String ORDER_SENTENCE = "order.sentence";
 
     private Ids() {
     }

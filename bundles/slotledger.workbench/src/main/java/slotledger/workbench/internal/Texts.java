@@ -98,6 +98,85 @@ public final class Texts extends NLS {
     public static String usage_title;
     public static String usage_message;
 
+    public static String order_no_plan;
+    public static String order_nothing;
+    public static String order_to_pay;
+    public static String order_tax;
+    public static String order_budget;
+    public static String order_delivery_free;
+    public static String order_delivery;
+    public static String order_supplier;
+    public static String order_days;
+    public static String order_line;
+    public static String order_all_packs;
+    public static String order_further_packs;
+    public static String order_for;
+    public static String order_more;
+    public static String order_spares;
+    public static String order_step;
+    public static String order_part;
+    public static String order_module;
+    public static String order_packs;
+    public static String order_modules;
+    public static String order_per_pack;
+    public static String order_total;
+    public static String order_machines;
+    public static String order_lead;
+    public static String order_valid;
+
+    public static String plan_what;
+    public static String plan_wanted;
+    public static String plan_result;
+    public static String plan_of;
+    public static String plan_none;
+    public static String plan_money;
+    public static String plan_targets;
+    public static String plan_binds;
+    public static String plan_next_money;
+    public static String plan_without;
+    public static String plan_proof;
+    public static String plan_goods;
+    public static String plan_delivery;
+    public static String plan_tax;
+    public static String plan_against_budget;
+    public static String plan_at_most;
+    public static String plan_no_limit;
+    public static String plan_cost_centre;
+    public static String plan_labour;
+    public static String plan_total;
+    public static String plan_alone;
+    public static String plan_alone_is;
+    public static String plan_leftovers;
+    public static String plan_leftovers_are;
+    public static String plan_any_role;
+    public static String plan_same_channels;
+    public static String plan_no_machine;
+    public static String plan_on_target;
+    public static String plan_weight;
+    public static String plan_machines;
+    public static String plan_step_is;
+    public static String plan_weight_bound;
+    public static String plan_no_more_than;
+    public static String plan_cost_bound;
+    public static String plan_no_less_than;
+    public static String plan_proven;
+    public static String plan_gap;
+    public static String plan_cut;
+    public static String plan_found_by;
+
+    public static String write_choose;
+    public static String job_write;
+    public static String write_done_title;
+    public static String write_done;
+    public static String write_open;
+    public static String write_close;
+    public static String write_replace_title;
+    public static String write_replace;
+
+    public static String finding_none;
+    public static String finding_counts;
+    public static String finding_filter;
+
     static {
         initializeMessages("slotledger.workbench.internal.texts", Texts.class);
     }

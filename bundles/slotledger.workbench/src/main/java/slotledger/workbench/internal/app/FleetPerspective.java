@@ -5,11 +5,11 @@ import org.eclipse.ui.IPageLayout;
 import org.eclipse.ui.IPerspectiveFactory;
 import slotledger.workbench.internal.Ids;
 
-/** Fleet over findings at the left, one machine's slots over its reasons at the right. */
+/** Fleet over findings and plan at the left, one machine's slots over its reasons at the right. */
 public final class FleetPerspective implements IPerspectiveFactory {
 
     private static final float LEFT = 0.6f;
-    private static final float UPPER = 0.69f;
+    private static final float UPPER = 0.62f;
 
     @Override
     public void createInitialLayout(IPageLayout layout) {
@@ -19,6 +19,7 @@ public final class FleetPerspective implements IPerspectiveFactory {
         fleet.addView(Ids.FLEET);
         IFolderLayout findings = layout.createFolder("below", IPageLayout.BOTTOM, UPPER, "left");
         findings.addView(Ids.FINDINGS);
+        findings.addView(Ids.PLAN_PART);
         findings.addPlaceholder("org.eclipse.ui.views.ProgressView");
         IFolderLayout slots = layout.createFolder("right", IPageLayout.RIGHT, LEFT, IPageLayout.ID_EDITOR_AREA);
         slots.addView(Ids.SLOTS);

@@ -41,7 +41,7 @@ final class WindowAdvisor extends WorkbenchWindowAdvisor {
         configurer.setShowCoolBar(true);
         configurer.setShowStatusLine(true);
         configurer.setShowProgressIndicator(true);
-        configurer.setShowPerspectiveBar(false);
+        configurer.setShowPerspectiveBar(true);
         unlisten = session.listen(this::changed);
     }
 

@@ -17,16 +17,19 @@ import slotledger.model.machine.AssetTag;
 import slotledger.workbench.internal.Ids;
 import slotledger.workbench.internal.Sentence;
 import slotledger.workbench.internal.Texts;
+import slotledger.workbench.internal.lines.Filtered;
 import slotledger.workbench.internal.session.Session;
 import slotledger.workbench.internal.session.Session.Change;
 
 /** What is doubtful in the project's files, worst first; a line leads to its machine. */
 public final class FindingsPart {
 
+    private final FindingsFilter findings = new FindingsFilter();
     private final Session session;
     private Runnable unlisten = () -> { };
     private TableViewer viewer;
     private Sentence sentence;
+    private Filtered part;
 
     @Inject
     public FindingsPart(Session session) {
@@ -35,7 +38,11 @@ public final class FindingsPart {
 
     @PostConstruct
     void create(Composite parent) {
-        sentence = new Sentence(parent, Ids.FINDINGS_SENTENCE);
+        part = new Filtered(parent, Ids.FINDINGS_FILTER, Texts.finding_filter, Ids.FINDINGS_SUMMARY, words -> {
+            findings.filter(words);
+            refresh();
+        });
+        sentence = new Sentence(part.below(), Ids.FINDINGS_SENTENCE);
         Composite frame = sentence.above();
         TableColumnLayout layout = new TableColumnLayout();
         frame.setLayout(layout);
@@ -78,8 +85,14 @@ public final class FindingsPart {
     private void changed(Change change) {
         if (change != Change.MACHINE) {
             sentence.show("");
-            viewer.setInput(session.opened()
+            findings.show(session.opened()
                     .map(opened -> FindingLine.of(opened.survey(), session.plan())).orElse(List.of()));
+            refresh();
         }
+    }
+
+    private void refresh() {
+        viewer.setInput(findings.visible());
+        part.say(session.opened().isPresent() ? findings.summary() : Texts.summary_nothing_open);
     }
 }

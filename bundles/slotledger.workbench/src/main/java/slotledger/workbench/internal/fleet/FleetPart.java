@@ -4,28 +4,21 @@ import jakarta.annotation.PostConstruct;
 import jakarta.annotation.PreDestroy;
 import jakarta.inject.Inject;
 import org.eclipse.e4.ui.di.Focus;
-import org.eclipse.jface.layout.GridDataFactory;
-import org.eclipse.jface.layout.GridLayoutFactory;
-import org.eclipse.swt.SWT;
+import org.eclipse.swt.layout.FillLayout;
 import org.eclipse.swt.widgets.Composite;
-import org.eclipse.swt.widgets.Label;
-import org.eclipse.swt.widgets.Text;
 import slotledger.workbench.internal.Ids;
 import slotledger.workbench.internal.Texts;
+import slotledger.workbench.internal.lines.Filtered;
 import slotledger.workbench.internal.session.Session;
 import slotledger.workbench.internal.session.Session.Change;
 
 /** All machines of the fleet in a grid, with a filter above. */
 public final class FleetPart {
 
-    /** Lets the grid's part, not the length of the summary, decide how wide the summary is. */
-    private static final int SQUEEZED = 100;
-
     private final FleetTable table = new FleetTable();
     private final Session session;
     private Runnable unlisten = () -> { };
-    private Text filter;
-    private Label summary;
+    private Filtered part;
     private FleetGrid grid;
 
     @Inject
@@ -35,17 +28,12 @@ public final class FleetPart {
 
     @PostConstruct
     void create(Composite parent) {
-        GridLayoutFactory.fillDefaults().margins(4, 4).spacing(4, 4).applyTo(parent);
-        filter = new Text(parent, SWT.SEARCH | SWT.ICON_SEARCH | SWT.ICON_CANCEL);
-        filter.setMessage(Texts.filter_hint);
-        filter.setData(Ids.WIDGET, Ids.FLEET_FILTER);
-        filter.addModifyListener(event -> filter());
-        GridDataFactory.fillDefaults().grab(true, false).applyTo(filter);
-        summary = new Label(parent, SWT.WRAP);
-        summary.setData(Ids.WIDGET, Ids.FLEET_SUMMARY);
-        GridDataFactory.fillDefaults().grab(true, false).hint(SQUEEZED, SWT.DEFAULT).applyTo(summary);
-        grid = new FleetGrid(parent, table, row -> session.look(row.tag()));
-        GridDataFactory.fillDefaults().grab(true, true).applyTo(grid.control());
+        part = new Filtered(parent, Ids.FLEET_FILTER, Texts.filter_hint, Ids.FLEET_SUMMARY, words -> {
+            table.filter(words);
+            refresh();
+        });
+        part.below().setLayout(new FillLayout());
+        grid = new FleetGrid(part.below(), table, row -> session.look(row.tag()));
         unlisten = session.listen(this::changed);
         changed(Change.PROJECT);
     }
@@ -68,16 +56,10 @@ public final class FleetPart {
         session.machine().ifPresent(grid::reveal);
     }
 
-    private void filter() {
-        table.filter(filter.getText());
-        refresh();
-    }
-
     private void refresh() {
         grid.refresh();
         String line = FleetSummary.of(session.opened(), session.plan());
         boolean all = table.visible().size() == table.size();
-        summary.setText(all ? line : Texts.with(Texts.summary_filtered, table.visible().size()) + " · " + line);
-        summary.requestLayout();
+        part.say(all ? line : Texts.with(Texts.summary_filtered, table.visible().size()) + " · " + line);
     }
 }
