@@ -3,6 +3,7 @@ package slotledger.app;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import slotledger.firmware.FirmwareReading;
 import slotledger.model.delivery.Delivery;
 import slotledger.model.machine.Machine;
 import slotledger.model.machine.Population;
@@ -25,6 +26,13 @@ public interface FleetDesk {
 
     /** Reads what is printed on a module; needs no project. */
     Label readLabel(String text);
+
+    /**
+     * Reads firmware tables, SPD images, and lists of them, from files, folders and ZIP archives; needs no project.
+     *
+     * @throws DeskException where a file is missing; what can't be understood is among the readings
+     */
+    List<FirmwareReading> readFirmware(List<Path> paths) throws DeskException;
 
     /**
      * Finds a project's files by their usual names in a folder: fleet*, offers*, shelf*, policy*, choices*,

@@ -41,8 +41,8 @@ public final class FirmwareReader {
      *
      * @throws IOException where a file can't be read
      */
-    public List<Reading> read(List<Path> paths) throws IOException {
-        List<Reading> readings = new ArrayList<>();
+    public List<FirmwareReading> read(List<Path> paths) throws IOException {
+        List<FirmwareReading> readings = new ArrayList<>();
         for (Path path : paths) {
             Collector.each(path, one -> readings.addAll(read(one)));
         }
@@ -50,45 +50,45 @@ public final class FirmwareReader {
     }
 
     /** Reads one file's content. */
-    public List<Reading> read(String place, byte[] content) {
+    public List<FirmwareReading> read(String place, byte[] content) {
         return read(new Collected(place, content, Optional.empty(), List.of()));
     }
 
-    private static List<Reading> read(Collected file) {
+    private static List<FirmwareReading> read(Collected file) {
         String place = file.place();
         if (!file.problems().isEmpty()) {
-            return List.of(new Reading.Refused(place, file.problems()));
+            return List.of(new FirmwareReading.Refused(place, file.problems()));
         }
         byte[] content = file.content();
         if (file.entryPoint().isPresent()) {
-            return List.of(new Reading.OfTable(place, SmbiosDecoder.decode(file.entryPoint().get(), content)));
+            return List.of(new FirmwareReading.OfTable(place, SmbiosDecoder.decode(file.entryPoint().get(), content)));
         }
         Optional<String> text = TextBytes.decode(content);
         return text.isPresent() ? ofText(place, text.get()) : List.of(ofBytes(place, content, EXPECTED));
     }
 
-    private static Reading ofBytes(String place, byte[] content, String expected) {
+    private static FirmwareReading ofBytes(String place, byte[] content, String expected) {
         Optional<SmbiosTable> table = SpdDecoder.isSealed(content) ? Optional.empty() : SmbiosDecoder.decode(content);
         if (table.isPresent()) {
-            return new Reading.OfTable(place, table.get());
+            return new FirmwareReading.OfTable(place, table.get());
         }
-        return SpdDecoder.decode(content).<Reading>map(module -> new Reading.OfModule(place, module))
-                .orElseGet(() -> new Reading.Refused(place, List.of(new Problem(0, "the file",
+        return SpdDecoder.decode(content).<FirmwareReading>map(module -> new FirmwareReading.OfModule(place, module))
+                .orElseGet(() -> new FirmwareReading.Refused(place, List.of(new Problem(0, "the file",
                         "its %d bytes are none of the kinds that are read".formatted(content.length), expected))));
     }
 
-    private static List<Reading> ofText(String place, String text) {
+    private static List<FirmwareReading> ofText(String place, String text) {
         List<SmbiosTable> tables = ListerText.looksLike(text) ? ListerText.read(text) : CimRecords.read(text);
         if (!tables.isEmpty()) {
-            List<Reading> readings = new ArrayList<>();
+            List<FirmwareReading> readings = new ArrayList<>();
             for (SmbiosTable table : tables) {
                 String name = tables.size() == 1 ? place : place + "#" + (readings.size() + 1);
-                readings.add(new Reading.OfTable(name, table));
+                readings.add(new FirmwareReading.OfTable(name, table));
             }
             return readings;
         }
         return List.of(HexText.read(text).map(bytes -> ofBytes(place, bytes, EXPECTED))
-                .orElseGet(() -> new Reading.Refused(place, List.of(new Problem(0, "the file",
+                .orElseGet(() -> new FirmwareReading.Refused(place, List.of(new Problem(0, "the file",
                         "text that none of the readers knows", EXPECTED)))));
     }
 }

@@ -28,6 +28,7 @@ import picocli.CommandLine.Spec;
             MatrixCommand.class,
             BoardsCommand.class,
             LabelCommand.class,
+            FirmwareCommand.class,
             FamiliesCommand.class,
             RulesCommand.class,
             ExitCodesCommand.class,

@@ -14,7 +14,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import slotledger.firmware.FirmwareReader;
-import slotledger.firmware.Reading;
+import slotledger.firmware.FirmwareReading;
 import slotledger.firmware.fact.ByteCount;
 import slotledger.firmware.fact.Coded;
 import slotledger.firmware.fact.Fact;
@@ -145,7 +145,7 @@ class TablesTest {
         memory[0xF0000 + 0x40 + 0x18] = 0x00;
         memory[0xF0000 + 0x40 + 0x19] = 0x10;
         memory[0xF0000 + 0x40 + 0x1A] = 0x0E;
-        assertSame(table(dump), ((Reading.OfTable) reader.read("memory", memory).get(0)).table(), dump);
+        assertSame(table(dump), ((FirmwareReading.OfTable) reader.read("memory", memory).get(0)).table(), dump);
     }
 
     @Test
@@ -207,7 +207,7 @@ class TablesTest {
     @Test
     void theRdramMachineOfAnOldListingIsReadWhole() throws IOException {
         Path file = OutsideData.file("smbios/rimm-text/dimension-8100.dmidecode-2.9.txt");
-        SmbiosTable table = ((Reading.OfTable) reader.read(List.of(file)).get(0)).table();
+        SmbiosTable table = ((FirmwareReading.OfTable) reader.read(List.of(file)).get(0)).table();
         List<Structure> devices = table.memoryDevices();
         assertEquals(4, devices.size());
         assertTrue(devices.stream().anyMatch(one -> text(one.get(DeviceFacts.TYPE).orElse(null)).equals("RDRAM")));
@@ -225,7 +225,7 @@ class TablesTest {
             for (Path file : files.sorted().toList()) {
                 String text = new String(Files.readAllBytes(file), StandardCharsets.ISO_8859_1);
                 long printed = text.lines().filter("Memory Device"::equals).count();
-                SmbiosTable table = ((Reading.OfTable) reader.read(List.of(file)).get(0)).table();
+                SmbiosTable table = ((FirmwareReading.OfTable) reader.read(List.of(file)).get(0)).table();
                 if (table.all(StructureKind.DEVICE).size() != printed) {
                     without.add(file.getFileName() + ": " + table.all(StructureKind.DEVICE).size() + " of " + printed);
                 }
@@ -247,19 +247,19 @@ class TablesTest {
     }
 
     private SmbiosTable table(Path file) throws IOException {
-        Reading reading = reader.read(List.of(file)).get(0);
-        assertTrue(reading instanceof Reading.OfTable, reading.toString());
-        return ((Reading.OfTable) reading).table();
+        FirmwareReading reading = reader.read(List.of(file)).get(0);
+        assertTrue(reading instanceof FirmwareReading.OfTable, reading.toString());
+        return ((FirmwareReading.OfTable) reading).table();
     }
 
     private SmbiosTable tableOf(Path folder) throws IOException {
-        return reader.read(List.of(folder)).stream().filter(Reading.OfTable.class::isInstance)
-                .map(one -> ((Reading.OfTable) one).table()).findFirst().orElseThrow();
+        return reader.read(List.of(folder)).stream().filter(FirmwareReading.OfTable.class::isInstance)
+                .map(one -> ((FirmwareReading.OfTable) one).table()).findFirst().orElseThrow();
     }
 
     private SmbiosTable listed(String place, byte[] content) {
-        Reading reading = reader.read(place, content).get(0);
-        assertTrue(reading instanceof Reading.OfTable, reading.toString());
-        return ((Reading.OfTable) reading).table();
+        FirmwareReading reading = reader.read(place, content).get(0);
+        assertTrue(reading instanceof FirmwareReading.OfTable, reading.toString());
+        return ((FirmwareReading.OfTable) reading).table();
     }
 }

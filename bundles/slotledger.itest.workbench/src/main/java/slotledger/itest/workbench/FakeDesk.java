@@ -18,6 +18,7 @@ import slotledger.app.RuleText;
 import slotledger.app.Survey;
 import slotledger.app.Trial;
 import slotledger.app.WrittenGoal;
+import slotledger.firmware.FirmwareReading;
 import slotledger.model.delivery.Delivery;
 import slotledger.model.machine.Machine;
 import slotledger.model.machine.Population;
@@ -170,6 +171,11 @@ public final class FakeDesk implements FleetDesk {
     @Override
     public List<RuleText> rulePages() {
         throw unused();
+    }
+
+    @Override
+    public List<FirmwareReading> readFirmware(List<Path> paths) {
+        return List.of();
     }
 
     @Override

@@ -32,7 +32,8 @@ public final class CimRecords {
         Map<String, List<CimRecord>> machines = new LinkedHashMap<>();
         for (CimRecord record : records) {
             if (record.isDevice() || record.isArray()) {
-                String machine = MACHINE.stream().map(record::get).filter(name -> !name.isEmpty()).findFirst().orElse("");
+                String machine = MACHINE.stream().map(record::get).filter(name -> !name.isEmpty()).findFirst()
+                        .orElse("");
                 machines.computeIfAbsent(machine, none -> new ArrayList<>()).add(record);
             }
         }

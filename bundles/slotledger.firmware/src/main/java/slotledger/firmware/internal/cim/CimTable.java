@@ -83,11 +83,12 @@ final class CimTable {
         coded(facts, DeviceFacts.FORM, record, "FormFactor", CimCodes::form);
         text(facts, DeviceFacts.LOCATOR, record, "DeviceLocator");
         text(facts, DeviceFacts.BANK_LOCATOR, record, "BankLabel");
-        coded(facts, DeviceFacts.TYPE, record, "SMBIOSMemoryType", code -> Coded.find(MemoryType.values(), code));
-        if (facts.get(DeviceFacts.TYPE).isEmpty() && !record.get("MemoryType").isBlank()) {
-            Facts.Builder older = new Facts.Builder();
-            coded(older, DeviceFacts.TYPE, record, "MemoryType", CimCodes::type);
-            facts.told(DeviceFacts.TYPE, record.get("MemoryType"), older.get(DeviceFacts.TYPE));
+        Facts.Builder newer = new Facts.Builder();
+        coded(newer, DeviceFacts.TYPE, record, "SMBIOSMemoryType", code -> Coded.find(MemoryType.values(), code));
+        if (newer.get(DeviceFacts.TYPE).isPresent()) {
+            facts.told(DeviceFacts.TYPE, record.get("SMBIOSMemoryType"), newer.get(DeviceFacts.TYPE));
+        } else {
+            coded(facts, DeviceFacts.TYPE, record, "MemoryType", CimCodes::type);
         }
         number(record, "TypeDetail", name).ifPresent(bits -> facts.told(DeviceFacts.DETAIL, record.get("TypeDetail"),
                 Optional.of(TypeDetail.of((int) (bits & 0xFFFF)))

@@ -5,7 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
-/** Finds the objects with plain values in JSON, however they are nested. Text that is no JSON gives what came before. */
+/** Finds the objects with plain values in JSON, however nested. Text that is no JSON gives what came before it. */
 final class JsonRecords {
 
     private static final int DEEPEST = 64;
@@ -100,7 +100,8 @@ final class JsonRecords {
 
     private String word() throws Damaged {
         int start = at;
-        while (at < text.length() && (Character.isLetterOrDigit(text.charAt(at)) || "+-.".indexOf(text.charAt(at)) >= 0)) {
+        while (at < text.length()
+                && (Character.isLetterOrDigit(text.charAt(at)) || "+-.".indexOf(text.charAt(at)) >= 0)) {
             at++;
         }
         if (at == start) {

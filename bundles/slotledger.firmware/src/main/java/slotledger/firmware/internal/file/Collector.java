@@ -103,7 +103,8 @@ public final class Collector {
                 entries.put(entry.getName(), bytes);
             }
         } catch (ZipException | IllegalArgumentException damaged) {
-            refused.add(Collected.refused(place, "the archive is damaged: " + damaged.getMessage(), "a whole ZIP file"));
+            refused.add(Collected.refused(place, "the archive is damaged: " + damaged.getMessage(),
+                    "a whole ZIP file"));
         } catch (IOException cut) {
             refused.add(Collected.refused(place, "the archive ends too early", "a whole ZIP file"));
         }

@@ -17,7 +17,8 @@ import java.util.regex.Pattern;
  */
 public final class HexText {
 
-    private static final Pattern ADDRESS = Pattern.compile("\\s*(?:0x)?([0-9A-Fa-f]{2,16})(:|\\s(?=\\s*[0-9A-Fa-f]{2}\\b))");
+    private static final Pattern ADDRESS = Pattern.compile(
+            "\\s*(?:0x)?([0-9A-Fa-f]{2,16})(:|\\s(?=\\s*[0-9A-Fa-f]{2}\\b))");
     private static final Pattern GROUP = Pattern.compile("\\s*(?:0x)?((?:[0-9A-Fa-f]{2}){1,8})(?=[\\s,]|$),?");
     private static final int BYTES_A_LINE = 16;
     private static final int MOST_BYTES = 1 << 22;

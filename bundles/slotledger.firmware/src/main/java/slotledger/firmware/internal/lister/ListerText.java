@@ -55,7 +55,7 @@ public final class ListerText {
         List<SmbiosTable> tables = new ArrayList<>();
         ListerText current = new ListerText();
         for (String line : (Iterable<String>) text.lines()::iterator) {
-            if (line.startsWith("# dmidecode ") && !current.structures.isEmpty()) {
+            if (line.startsWith("# dmidecode ") && current.hasBegun()) {
                 tables.add(current.end());
                 current = new ListerText();
             }
@@ -63,6 +63,10 @@ public final class ListerText {
         }
         tables.add(current.end());
         return tables;
+    }
+
+    private boolean hasBegun() {
+        return facts != null || !structures.isEmpty();
     }
 
     private void line(String line) {

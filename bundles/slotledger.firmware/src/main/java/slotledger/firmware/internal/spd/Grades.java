@@ -16,12 +16,13 @@ final class Grades {
     }
 
     /** Data transferred in one cycle of the clock whose time the SPD gives. */
-    private static int perCycle(SpdType type) {
+    private static int perCycle(SpdType type, int cycle) {
         return switch (type) {
             case FPM, EDO, SDR -> 1;
             case DDR, DDR2, DDR2_FB, DDR2_FB_PROBE, DDR3, DDR4, DDR4E, LPDDR3, LPDDR4, LPDDR4X, DDR5, NVDIMM_P -> 2;
-            // The clock of commands runs at a quarter of that of data: JESD209-5.
-            case LPDDR5, LPDDR5X -> 8;
+            // Images give the clock of commands, or since revision 1.1 that of data, which is four times as fast
+            // (JESD209-5): no grade has a cycle of commands below 750 ps, or one of data above 625.
+            case LPDDR5, LPDDR5X -> cycle < 700 ? 2 : 8;
         };
     }
 
@@ -43,7 +44,7 @@ final class Grades {
 
     /** The rate that a cycle time gives by arithmetic. */
     static int plain(SpdType type, int cycle) {
-        return cycle <= 0 ? 0 : (int) Math.round((double) PS_MT * perCycle(type) / cycle);
+        return cycle <= 0 ? 0 : (int) Math.round((double) PS_MT * perCycle(type, cycle) / cycle);
     }
 
     /** The standard grade that a cycle time means. */
@@ -51,7 +52,7 @@ final class Grades {
         if (cycle <= 0) {
             return OptionalInt.empty();
         }
-        double rate = (double) PS_MT * perCycle(type) / cycle;
+        double rate = (double) PS_MT * perCycle(type, cycle) / cycle;
         int best = 0;
         for (int grade : grades(type)) {
             if (Math.abs(rate - grade) < Math.abs(rate - best)) {

@@ -147,10 +147,11 @@ final class Image {
             return;
         }
         boolean none = word(offset) == 0 || word(offset) == 0xFFFF;
-        facts.told(fact, hex(offset, 2), none ? Optional.empty() : Jep106.ofPair(at(offset), at(offset + 1)));
-        if (!none && !Jep106.hasOddParity(at(offset + 1))) {
-            problem(offset + 1, "the maker's code " + hex(offset + 1, 1) + " has even parity",
-                    "an odd number of set bits (JEP106)");
+        boolean odd = Jep106.hasOddParity(at(offset)) && Jep106.hasOddParity(at(offset + 1));
+        facts.told(fact, hex(offset, 2), none || !odd ? Optional.empty() : Jep106.ofPair(at(offset), at(offset + 1)));
+        if (!none && !odd) {
+            problem(offset, "the number %s of a maker has a byte of even parity".formatted(hex(offset, 2)),
+                    "an odd number of set bits in each (JEP106), as every maker's own tools write");
         }
     }
 

@@ -10,11 +10,13 @@ import java.util.Set;
  */
 public final class Placeholders {
 
-    private static final Set<String> NOTHING = Set.of("", "unknown", "reserved", "undefined", "not specified", "not provided",
+    private static final Set<String> NOTHING = Set.of("", "unknown", "reserved", "undefined", "not specified",
+            "not provided",
             "none", "n/a", "na", "--", "no dimm", "[empty]", "empty", "not available", "notavailable",
             "to be filled by o.e.m.", "to be filled by o.e.m", "default string", "system manufacturer",
             "system product name", "system version", "system serial number", "jedec id:", "(no info)", "no info",
-            "<bad index>", "<out of spec>", "not installed", "not present", "not settable", "no module installed", "fill by oem", "o.e.m.");
+            "<bad index>", "<out of spec>", "not installed", "not present", "not settable", "no module installed",
+            "fill by oem", "o.e.m.");
 
     private Placeholders() {
     }

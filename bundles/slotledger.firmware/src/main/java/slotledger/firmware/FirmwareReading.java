@@ -6,7 +6,7 @@ import slotledger.firmware.smbios.SmbiosTable;
 import slotledger.firmware.spd.SpdModule;
 
 /** What one file, or one entry of an archive, turned out to be. */
-public sealed interface Reading {
+public sealed interface FirmwareReading {
 
     /** The file; an entry of an archive stands after an exclamation mark. */
     String place();
@@ -14,7 +14,7 @@ public sealed interface Reading {
     List<Problem> problems();
 
     /** A machine's table, or a list of its records. */
-    record OfTable(String place, SmbiosTable table) implements Reading {
+    record OfTable(String place, SmbiosTable table) implements FirmwareReading {
         @Override
         public List<Problem> problems() {
             return table.problems();
@@ -22,7 +22,7 @@ public sealed interface Reading {
     }
 
     /** A module's SPD image. */
-    record OfModule(String place, SpdModule module) implements Reading {
+    record OfModule(String place, SpdModule module) implements FirmwareReading {
         @Override
         public List<Problem> problems() {
             return module.problems();
@@ -30,7 +30,7 @@ public sealed interface Reading {
     }
 
     /** Nothing that could be read. */
-    record Refused(String place, List<Problem> problems) implements Reading {
+    record Refused(String place, List<Problem> problems) implements FirmwareReading {
         public Refused {
             problems = List.copyOf(problems);
         }
