@@ -47,8 +47,8 @@ final class FirmwareText {
         answer.item("Table", table.version().map(version -> "SMBIOS " + version).orElse("no version told"));
         Stream.of(StructureKind.SYSTEM, StructureKind.BOARD).map(table::first).flatMap(Optional::stream)
                 .forEach(one -> answer.wrapped(one.kind() == StructureKind.SYSTEM ? "Machine" : "Board",
-                        said(one, MachineFacts.MAKER, MachineFacts.PRODUCT, MachineFacts.VERSION,
-                                MachineFacts.SERIAL)));
+                        said(one, List.of(MachineFacts.MAKER, MachineFacts.PRODUCT, MachineFacts.VERSION,
+                                MachineFacts.SERIAL))));
         for (Structure array : table.memoryArrays()) {
             answer.wrapped("Array", "%s slots, at most %s, error correction %s".formatted(
                     text(array, ArrayFacts.DEVICES), text(array, ArrayFacts.LARGEST),
@@ -62,7 +62,7 @@ final class FirmwareText {
     }
 
     private static String device(Structure device) {
-        String name = said(device, DeviceFacts.LOCATOR, DeviceFacts.BANK_LOCATOR);
+        String name = said(device, List.of(DeviceFacts.LOCATOR, DeviceFacts.BANK_LOCATOR));
         Optional<ByteCount> size = device.get(DeviceFacts.SIZE);
         if (size.filter(ByteCount::isNothing).isPresent()) {
             return name + ": empty";
@@ -73,7 +73,7 @@ final class FirmwareText {
         parts.add(text(device, DeviceFacts.FORM));
         device.get(DeviceFacts.RANKS).ifPresent(ranks -> parts.add(ranks + (ranks == 1 ? " rank" : " ranks")));
         rate(device).ifPresent(parts::add);
-        String maker = said(device, DeviceFacts.MAKER, DeviceFacts.PART, DeviceFacts.SERIAL);
+        String maker = said(device, List.of(DeviceFacts.MAKER, DeviceFacts.PART, DeviceFacts.SERIAL));
         return name + ": " + String.join(", ", parts) + (maker.equals(UNKNOWN) ? "" : "; " + maker);
     }
 
@@ -111,9 +111,8 @@ final class FirmwareText {
         }
     }
 
-    @SafeVarargs
-    private static String said(Structure structure, Fact<String>... facts) {
-        String text = Stream.of(facts).map(structure::get).flatMap(Optional::stream)
+    private static String said(Structure structure, List<Fact<String>> facts) {
+        String text = facts.stream().map(structure::get).flatMap(Optional::stream)
                 .collect(Collectors.joining(", "));
         return text.isEmpty() ? UNKNOWN : text;
     }

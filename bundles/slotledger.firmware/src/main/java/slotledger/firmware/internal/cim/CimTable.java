@@ -17,7 +17,6 @@ import slotledger.firmware.smbios.ArrayLocation;
 import slotledger.firmware.smbios.ArrayUse;
 import slotledger.firmware.smbios.DeviceFacts;
 import slotledger.firmware.smbios.ErrorCorrection;
-import slotledger.firmware.smbios.FormFactor;
 import slotledger.firmware.smbios.MachineFacts;
 import slotledger.firmware.smbios.MemoryType;
 import slotledger.firmware.smbios.SmbiosTable;
