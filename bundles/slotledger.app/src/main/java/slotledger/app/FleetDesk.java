@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import slotledger.firmware.FirmwareReading;
 import slotledger.model.delivery.Delivery;
 import slotledger.model.delivery.Settlement;
 import slotledger.model.difference.Difference;
@@ -31,6 +32,13 @@ public interface FleetDesk {
 
     /** The door to projects that are kept with their whole history. */
     ProjectDesk projects();
+
+    /**
+     * Reads firmware tables, SPD images, and lists of them, from files, folders and ZIP archives; needs no project.
+     *
+     * @throws DeskException where a file is missing; what can't be understood is among the readings
+     */
+    List<FirmwareReading> readFirmware(List<Path> paths) throws DeskException;
 
     /**
      * Finds a project's files by their usual names in a folder: fleet*, offers*, shelf*, policy*, choices*,

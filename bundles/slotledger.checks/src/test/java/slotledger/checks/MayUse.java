@@ -23,6 +23,7 @@ final class MayUse {
 
     static final Map<String, Line> TABLE = Map.ofEntries(
             Map.entry("model", new Line(NONE, NONE)),
+            Map.entry("firmware", new Line(NONE, NONE)),
             Map.entry("rules", new Line(Set.of("model"), NONE)),
             Map.entry("simm", new Line(Set.of("model", "rules"), NONE)),
             Map.entry("catalog", new Line(Set.of("model"), Set.of("org.snakeyaml.engine"))),
@@ -36,9 +37,9 @@ final class MayUse {
                     "com.google.zxing", "com.fasterxml.jackson"))),
             Map.entry("store", new Line(Set.of("model", "lib.flyway"), Set.of("javax.sql", "org.h2", "org.flywaydb",
                     "com.fasterxml.jackson"))),
-            Map.entry("app", new Line(Set.of("model", "rules", "catalog", "intake", "solver", "planner", "export",
-                    "store"), NONE)),
-            Map.entry("cli", new Line(Set.of("model", "app"), Set.of("picocli", "org.eclipse.equinox.app",
+            Map.entry("app", new Line(Set.of("model", "firmware", "rules", "catalog", "intake", "solver",
+                    "planner", "export", "store"), NONE)),
+            Map.entry("cli", new Line(Set.of("model", "firmware", "app"), Set.of("picocli", "org.eclipse.equinox.app",
                     "com.fasterxml.jackson"))),
             Map.entry("workbench", new Line(Set.of("model", "app"), Set.of("org.eclipse", "jakarta"))));
 

@@ -33,6 +33,7 @@ import slotledger.catalog.CatalogReader;
 import slotledger.catalog.FleetResolver;
 import slotledger.export.PlanFiles;
 import slotledger.export.spi.PlanExporter;
+import slotledger.firmware.FirmwareReading;
 import slotledger.intake.Intake;
 import slotledger.intake.IntakeException;
 import slotledger.intake.Reading;
@@ -118,6 +119,11 @@ public final class DefaultFleetDesk implements FleetDesk {
     @Override
     public Label readLabel(String text) {
         return Labels.of(intake.readLabel(text), rules);
+    }
+
+    @Override
+    public List<FirmwareReading> readFirmware(List<Path> paths) throws DeskException {
+        return Firmware.read(paths);
     }
 
     @Override

@@ -30,6 +30,7 @@ import picocli.CommandLine.Spec;
             BoardsCommand.class,
             ProjectCommand.class,
             LabelCommand.class,
+            FirmwareCommand.class,
             FamiliesCommand.class,
             RulesCommand.class,
             ExitCodesCommand.class,

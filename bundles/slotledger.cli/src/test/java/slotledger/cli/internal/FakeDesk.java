@@ -19,6 +19,8 @@ import slotledger.app.RuleText;
 import slotledger.app.Survey;
 import slotledger.app.Trial;
 import slotledger.app.WrittenGoal;
+import slotledger.firmware.FirmwareReader;
+import slotledger.firmware.FirmwareReading;
 import slotledger.model.board.BoardId;
 import slotledger.model.board.Redundancy;
 import slotledger.model.delivery.Delivery;
@@ -76,10 +78,15 @@ final class FakeDesk implements FleetDesk {
     private static final Money NOTHING = Money.zero(Currency.getInstance("EUR"));
 
     private final List<String> calls = new ArrayList<>();
+    private int firmwareBytes = Integer.MAX_VALUE;
     private final List<Finding> findings = new ArrayList<>();
     private final List<MachineProof> proofs = new ArrayList<>();
     private final List<Wave> waves = new ArrayList<>();
     private Exception failure;
+
+    void cutFirmwareAt(int bytes) {
+        firmwareBytes = bytes;
+    }
 
     List<String> calls() {
         return List.copyOf(calls);
@@ -134,6 +141,12 @@ final class FakeDesk implements FleetDesk {
                         "Look at the notch.", "Choose another.", "A notch at 48 does not pass one at 64."),
                 new RuleText("pairs", "Two are better than one.", Source.document("Manual", "page 3"), "Count them.",
                         "Add one.", "1 becomes 2."));
+    }
+
+    @Override
+    public List<FirmwareReading> readFirmware(List<Path> paths) {
+        calls.add("firmware " + paths);
+        return new FirmwareReader().read("table.bin", SmallTable.bytes(firmwareBytes));
     }
 
     @Override

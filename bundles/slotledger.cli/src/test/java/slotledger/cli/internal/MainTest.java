@@ -35,7 +35,7 @@ class MainTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"template", "check", "plan", "print", "programme", "prove", "explain", "matrix", "boards",
-        "label", "curve", "alternatives", "project", "families", "rules", "exit-codes"})
+        "label", "firmware", "curve", "alternatives", "project", "families", "rules", "exit-codes"})
     void everyCommandHasHelp(String command) {
         assertEquals(0, run(command, "--help"));
         assertTrue(out().contains("Usage: slotledger " + command), out());
@@ -177,6 +177,22 @@ class MainTest {
         JsonNode label = new ObjectMapper().readTree(out()).get("label");
         assertEquals("RANKS", label.at("/missing/0/fact").asText());
         assertEquals("DDR4", label.at("/facts/generation").asText());
+    }
+
+    @Test
+    void firmwareShowsSlotsAndModulesAndEndsWithOneWhereSomethingIsDamaged() throws Exception {
+        assertEquals(0, run("firmware", "table.bin"));
+        assertEquals(List.of("firmware [table.bin]"), desk.calls());
+        assertTrue(out().contains("Array        2 slots, at most 32 GB, error correction None")
+                && out().contains("Slots        DIMM A: 8 GB, DDR4, DIMM, 2400 MT/s; PART-8")
+                && out().contains("             DIMM B: empty"), out());
+        assertEquals(0, run("firmware", "table.bin", "--json"));
+        JsonNode device = new ObjectMapper().readTree(out()).at("/readings/0/structures/1");
+        assertEquals(17, device.get("type").asInt());
+        assertTrue(device.toString().contains("{\"fact\":\"Size\",\"raw\":\"0x2000\",\"value\":8589934592}"), out());
+        desk.cutFirmwareAt(40);
+        assertEquals(1, run("firmware", "table.bin"));
+        assertTrue(out().contains("Problems     ") && out().contains("expected"), out());
     }
 
     @Test

@@ -20,6 +20,7 @@ import slotledger.app.RuleText;
 import slotledger.app.Survey;
 import slotledger.app.Trial;
 import slotledger.app.WrittenGoal;
+import slotledger.firmware.FirmwareReading;
 import slotledger.model.delivery.Delivery;
 import slotledger.model.delivery.Settlement;
 import slotledger.model.difference.Difference;
@@ -192,6 +193,11 @@ public final class FakeDesk implements FleetDesk {
     @Override
     public List<RuleText> rulePages() {
         throw unused();
+    }
+
+    @Override
+    public List<FirmwareReading> readFirmware(List<Path> paths) {
+        return List.of();
     }
 
     @Override
