@@ -1,6 +1,5 @@
 package slotledger.app.internal;
 
-import static slotledger.app.internal.OutputFile.mayWrite;
 
 import java.io.IOException;
 import java.nio.file.Files;
