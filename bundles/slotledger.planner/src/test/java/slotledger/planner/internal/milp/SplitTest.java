@@ -128,7 +128,8 @@ class SplitTest {
         int used = programme.choice("used", 3);
         int free = programme.choice("free delivery", 3);
         packs.forEach(each -> programme.joinAtMost("used", new Linear().add(each, 1).add(used, -3), 0));
-        programme.joinAtLeast("smallest order", new Linear().add(value, 1).add(used, -5L * (1 + random.nextInt(4) / 3)), 0);
+        programme.joinAtLeast("smallest order",
+                new Linear().add(value, 1).add(used, -5L * (1 + random.nextInt(4) / 3)), 0);
         programme.atMost("free delivery", new Linear().add(free, 1).add(used, -1), 0);
         long freeFrom = random.nextBoolean() ? 10 : 100;
         programme.joinAtLeast("free delivery", new Linear().add(value, 1).add(free, -freeFrom), 0);
