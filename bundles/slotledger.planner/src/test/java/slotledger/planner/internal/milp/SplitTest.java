@@ -128,9 +128,11 @@ class SplitTest {
         int used = programme.choice("used", 3);
         int free = programme.choice("free delivery", 3);
         packs.forEach(each -> programme.joinAtMost("used", new Linear().add(each, 1).add(used, -3), 0));
-        programme.joinAtLeast("smallest order", new Linear().add(value, 1).add(used, -5L * random.nextInt(3)), 0);
+        programme.joinAtLeast("smallest order",
+                new Linear().add(value, 1).add(used, -5L * (1 + random.nextInt(4) / 3)), 0);
         programme.atMost("free delivery", new Linear().add(free, 1).add(used, -1), 0);
-        programme.joinAtLeast("free delivery", new Linear().add(value, 1).add(free, -15), 0);
+        long freeFrom = random.nextBoolean() ? 10 : 100;
+        programme.joinAtLeast("free delivery", new Linear().add(value, 1).add(free, -freeFrom), 0);
         return programme;
     }
 
@@ -138,12 +140,12 @@ class SplitTest {
     private long[] cost() {
         long[] cost = new long[USED + 2];
         for (int part = 0; part < PARTS; part++) {
-            cost[part * PART] = 6 + random.nextInt(12);
+            cost[part * PART] = 6 + random.nextInt(20);
             cost[part * PART + 1] = random.nextInt(6);
             cost[part * PART + 2] = random.nextInt(4);
             cost[part * PART + 3] = 3 + random.nextInt(8);
         }
-        cost[USED] = random.nextInt(12);
+        cost[USED] = random.nextInt(40);
         cost[USED + 1] = -cost[USED];
         return cost;
     }
