@@ -37,7 +37,7 @@ final class CurveText {
         boolean isBest = curve.points().stream().map(BudgetCurve.Point::figures)
                 .allMatch(figures -> figures.weight() == figures.weightBound());
         answer.line("")
-                .wrapped("Reading", "Each budget brings so many machines on target at least, for the money beside them; "
+                .wrapped("Reading", "Each budget brings so many machines on target at least, for the money beside it; "
                         + "by weight no plan brings more than \"at most\". Budgets are for goods and delivery. A full "
                         + "bar is all machines with a target, which count " + curve.withTarget() + " by weight."
                         + last(curve))
