@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import slotledger.firmware.fact.ByteCount;
 import slotledger.firmware.smbios.ArrayFacts;
@@ -111,6 +112,17 @@ class ListsTest {
         assertEquals(Optional.of(MemoryType.DDR2), device.get(DeviceFacts.TYPE));
         assertEquals(Optional.of(800), device.get(DeviceFacts.RATE));
         assertTrue(device.get(DeviceFacts.CONFIGURED_RATE).filter(rate -> rate != 667).isEmpty());
+    }
+
+    /** Numbers: JEDEC JEP106, banks 1, 2 and 6. */
+    @ParameterizedTest
+    @CsvSource({"80CE, Samsung", "JEDEC ID:80 AD, SK Hynix", "859B, Crucial", "0x2C00, Micron", "0198, Kingston",
+        "7F98000000000000, Kingston", "7F7F7F7F7F510000, Qimonda", "FACE, FACE", "Some Maker, Some Maker"})
+    void aMakerWhoseNumberTheFirmwareTellsHasItsName(String told, String maker) {
+        String text = "Handle 0x0001, DMI type 17, 40 bytes\nMemory Device\n\tManufacturer: " + told + "\n";
+        Structure device = tables(text, StandardCharsets.UTF_8).get(0).first(StructureKind.DEVICE).orElseThrow();
+        assertEquals(Optional.of(maker), device.get(DeviceFacts.MAKER));
+        assertEquals(Optional.of(told), device.facts().raw(DeviceFacts.MAKER));
     }
 
     @Test

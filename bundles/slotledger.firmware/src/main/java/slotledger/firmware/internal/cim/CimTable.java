@@ -11,6 +11,7 @@ import slotledger.firmware.fact.Facts;
 import slotledger.firmware.fact.Problem;
 import slotledger.firmware.fact.Problems;
 import slotledger.firmware.internal.smbios.TableChecks;
+import slotledger.firmware.internal.words.Makers;
 import slotledger.firmware.internal.words.Placeholders;
 import slotledger.firmware.smbios.ArrayFacts;
 import slotledger.firmware.smbios.ArrayLocation;
@@ -93,7 +94,9 @@ final class CimTable {
                 Optional.of(TypeDetail.of((int) (bits & 0xFFFF)))
                         .filter(detail -> !detail.has(TypeDetail.Trait.UNKNOWN))));
         count(facts, DeviceFacts.RATE, record, "Speed", name);
-        text(facts, DeviceFacts.MAKER, record, "Manufacturer");
+        if (record.values().containsKey("Manufacturer")) {
+            facts.told(DeviceFacts.MAKER, record.get("Manufacturer"), Makers.meaning(record.get("Manufacturer")));
+        }
         text(facts, DeviceFacts.SERIAL, record, "SerialNumber");
         text(facts, DeviceFacts.PART, record, "PartNumber");
         count(facts, DeviceFacts.RANKS, record, "Attributes", name);

@@ -9,6 +9,7 @@ import slotledger.firmware.fact.Fact;
 import slotledger.firmware.fact.Facts;
 import slotledger.firmware.fact.Problem;
 import slotledger.firmware.fact.Problems;
+import slotledger.firmware.internal.words.Makers;
 import slotledger.firmware.internal.words.Placeholders;
 import slotledger.firmware.smbios.AddressFacts;
 import slotledger.firmware.smbios.ArrayFacts;
@@ -94,7 +95,8 @@ final class TextFacts {
             Map.entry("Type", coded(DeviceFacts.TYPE, MemoryType.values())),
             Map.entry("Type Detail", TextFacts::detail),
             Map.entry("Speed", number(DeviceFacts.RATE)),
-            Map.entry("Manufacturer", text(DeviceFacts.MAKER)),
+            Map.entry("Manufacturer", (facts, value) ->
+                    facts.facts.told(DeviceFacts.MAKER, value, Makers.meaning(value))),
             Map.entry("Serial Number", text(DeviceFacts.SERIAL)),
             Map.entry("Asset Tag", text(DeviceFacts.ASSET_TAG)),
             Map.entry("Part Number", text(DeviceFacts.PART)),

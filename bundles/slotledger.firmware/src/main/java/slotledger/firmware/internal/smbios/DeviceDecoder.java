@@ -9,6 +9,7 @@ import java.util.Optional;
 import slotledger.firmware.fact.ByteCount;
 import slotledger.firmware.fact.Fact;
 import slotledger.firmware.internal.words.Jep106;
+import slotledger.firmware.internal.words.Makers;
 import slotledger.firmware.smbios.DeviceFacts;
 import slotledger.firmware.smbios.FormFactor;
 import slotledger.firmware.smbios.MemoryTechnology;
@@ -41,7 +42,7 @@ final class DeviceDecoder {
                 .value(DeviceFacts.DETAIL, 0x13, WORD, bits -> Optional.of(TypeDetail.of((int) bits))
                         .filter(detail -> !detail.has(TypeDetail.Trait.UNKNOWN)));
         rate(fields, DeviceFacts.RATE, 0x15, 0x54);
-        fields.text(DeviceFacts.MAKER, 0x17)
+        fields.text(DeviceFacts.MAKER, 0x17, Makers::meaning)
                 .text(DeviceFacts.SERIAL, 0x18)
                 .text(DeviceFacts.ASSET_TAG, 0x19)
                 .text(DeviceFacts.PART, 0x1A)

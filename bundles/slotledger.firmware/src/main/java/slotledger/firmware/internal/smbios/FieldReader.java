@@ -1,6 +1,7 @@
 package slotledger.firmware.internal.smbios;
 
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.LongFunction;
 import slotledger.firmware.fact.Coded;
 import slotledger.firmware.fact.Fact;
@@ -41,6 +42,10 @@ final class FieldReader {
     }
 
     FieldReader text(Fact<String> fact, int offset) {
+        return text(fact, offset, Placeholders::meaning);
+    }
+
+    FieldReader text(Fact<String> fact, int offset, Function<String, Optional<String>> meaning) {
         if (!has(offset, BYTE)) {
             return this;
         }
@@ -51,7 +56,7 @@ final class FieldReader {
                     "the number of one of the structure's strings, or 0");
             found = "";
         }
-        facts.told(fact, found, Placeholders.meaning(found));
+        facts.told(fact, found, meaning.apply(found));
         return this;
     }
 

@@ -22,6 +22,8 @@ public final class Jep106 {
     private static final Pattern NUMBER =
             Pattern.compile("(?:JEDEC ID: ?|0x)?([0-9A-F]{2}) ?([0-9A-F]{2})(?:0{4}|0{12})?",
                     Pattern.CASE_INSENSITIVE);
+    /** "7F7F7F7F7F510000": as the eight bytes of an older SPD. */
+    private static final Pattern BYTES = Pattern.compile("((?:7F)*)([0-9A-F]{2})(?:00)+", Pattern.CASE_INSENSITIVE);
     private static final Map<Integer, String> NAMES = load();
 
     private Jep106() {
@@ -50,6 +52,10 @@ public final class Jep106 {
 
     /** The maker that a text of hexadecimal digits means; empty for a text that is no such number. */
     public static Optional<String> ofText(String text) {
+        Matcher bytes = BYTES.matcher(text.strip());
+        if (bytes.matches() && text.strip().length() == 2 * Long.BYTES) {
+            return ofBank(bytes.group(1).length() / 2 + 1, Integer.parseInt(bytes.group(2), 16));
+        }
         Matcher matcher = NUMBER.matcher(text.strip());
         if (!matcher.matches()) {
             return Optional.empty();
