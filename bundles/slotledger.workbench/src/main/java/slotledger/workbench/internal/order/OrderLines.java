@@ -46,8 +46,8 @@ final class OrderLines {
     }
 
     static List<Line> of(Plan plan) {
-        Map<String, List<Purchase>> bySupplier = plan.purchases().stream().collect(
-                Collectors.groupingBy(purchase -> purchase.offer().supplier(), LinkedHashMap::new, Collectors.toList()));
+        Map<String, List<Purchase>> bySupplier = plan.purchases().stream().collect(Collectors.groupingBy(
+                purchase -> purchase.offer().supplier(), LinkedHashMap::new, Collectors.toList()));
         List<Line> lines = new ArrayList<>();
         bySupplier.forEach((supplier, purchases) -> lines.add(supplier(plan, supplier, purchases)));
         return List.copyOf(lines);

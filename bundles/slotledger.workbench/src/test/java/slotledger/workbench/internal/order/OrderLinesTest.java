@@ -65,7 +65,8 @@ class OrderLinesTest {
 
     private static Plan plan(Purchase... purchases) {
         Money goods = List.of(purchases).stream().map(Purchase::total).reduce(euro(0), Money::plus);
-        Spending spending = new Spending(goods, goods.isZero() ? Map.of() : Map.of("North", euro(900)), euro(0), Map.of());
+        Map<String, Money> delivery = goods.isZero() ? Map.of() : Map.of("North", euro(900));
+        Spending spending = new Spending(goods, delivery, euro(0), Map.of());
         Plan plain = SmallFleet.plan(OPENED);
         return new Plan(plain.title(), plain.date(), plain.policy(), List.of(), List.of(purchases), List.of(), spending,
                 new Optimality(0, 0, spending.total(), spending.total(), "none", List.of(), false), List.of());
