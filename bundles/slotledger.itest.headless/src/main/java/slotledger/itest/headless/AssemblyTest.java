@@ -18,7 +18,8 @@ import org.osgi.service.component.runtime.ServiceComponentRuntime;
 class AssemblyTest {
 
     private static final Set<String> OURS = Set.of("slotledger.model", "slotledger.rules", "slotledger.simm",
-            "slotledger.catalog", "slotledger.firmware", "slotledger.intake", "slotledger.solver", "slotledger.ojalgo", "slotledger.ortools",
+            "slotledger.catalog", "slotledger.firmware", "slotledger.intake",
+            "slotledger.solver", "slotledger.ojalgo", "slotledger.ortools",
             "slotledger.planner", "slotledger.export", "slotledger.app",
             "slotledger.cli", "slotledger.dropins", "slotledger.lib.pdf", "slotledger.lib.poi",
             "slotledger.lib.ojalgo", "slotledger.lib.solver", "slotledger.lib.solver.native");
