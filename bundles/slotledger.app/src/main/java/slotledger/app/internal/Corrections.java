@@ -57,7 +57,7 @@ final class Corrections {
         } else if (!now.equals(correction.seen())) {
             findings.add(new Finding(Severity.WARNING, "correction-conflict", machine.place(),
                     Optional.of(machine.tag()), now,
-                    "The %s of %s was \"%s\" when %s that it is \"%s\"; the inventory says something else now.".formatted(
+                    "The %s of %s was \"%s\" when %s that it is \"%s\"; the inventory says otherwise now.".formatted(
                             correction.fact().text(), machine.tag(), correction.seen(), made.by(), correction.value()),
                     "", "The correction still holds. If the inventory is right, " + made.takeBack()
                             + "; if not, correct it again."));

@@ -229,7 +229,7 @@ final class DefaultProjectDesk implements ProjectDesk {
 
     private Entry decide(Survey survey, Decision decision, Author author) throws DeskException {
         Stored stored = survey.project().stored().orElseThrow(() -> new DeskException(Trouble.INPUT,
-                "This is a folder of plain files, which keeps no decisions. \"project create\" makes a project of it."));
+                "This is a folder of plain files, which keeps no decisions. \"project create\" makes a project."));
         return open(stored.home(), store -> store.append(new Change.Decided(decision), author));
     }
 

@@ -42,8 +42,8 @@ final class PartFiles {
         for (Part part : SINGLE) {
             Map<String, Path> found = files.parts.getOrDefault(part, Map.of());
             if (found.size() > 1) {
-                throw new DeskException(Trouble.INPUT, "There must be one file named " + part.id() + "..., but there are "
-                        + found.size() + ": " + found.keySet() + ". Leave out those that are not meant.");
+                throw new DeskException(Trouble.INPUT, "There must be one file named " + part.id() + "..., but there"
+                        + " are " + found.size() + ": " + found.keySet() + ". Leave out those that are not meant.");
             }
         }
         return files.parts;

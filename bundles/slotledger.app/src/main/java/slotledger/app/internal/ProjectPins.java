@@ -70,7 +70,8 @@ final class ProjectPins {
             findings.add(new Finding(Severity.WARNING, "pin-conflict", machine.place(), Optional.of(machine.tag()), now,
                     "The machine %s held %s when %s what it is to end with; it holds something else now.".formatted(
                             machine.tag(), pin.decision().seen(), pin.by()),
-                    "", "The pin still holds. If it is no longer meant, " + pin.takeBack() + "; if it is, pin it again."));
+                    "", "The pin still holds. If it is not meant any more, " + pin.takeBack()
+                            + "; if it is, pin it again."));
         }
     }
 
@@ -114,8 +115,8 @@ final class ProjectPins {
                 all.add(pin);
             } else {
                 findings.add(new Finding(Severity.WARNING, "pinned-twice", pin.place(), Optional.of(pin.machine()), "",
-                        "The choices file pins this machine, and so does an entry of the project; the entry counts.", "",
-                        "Take one of them out."));
+                        "The choices file pins this machine, and so does an entry of the project; the entry counts.",
+                        "", "Take one of them out."));
             }
         }
         return new Choices(all, file.tastes(), file.uniform(), file.mostOpened());

@@ -19,8 +19,8 @@ import slotledger.model.task.Progress;
 /** Brings files into a project, and shows where they disagree with what people decided. */
 @Command(
         name = "import",
-        description = "Bring files into a project. Each part among them (fleet, offers, shelf, policy, choices, mapping, "
-                + "boards) is replaced as a whole; the earlier files stay in the history. Decisions hold on, and where "
+        description = "Bring files into a project. Each part among them (fleet, offers, shelf, policy, choices, "
+                + "mapping, boards) is replaced as a whole; the earlier files stay in the history. Decisions hold on, and where "
                 + "the new files disagree with one, it is shown.",
         footerHeading = "%nExamples:%n",
         footer = {

@@ -17,8 +17,8 @@ import slotledger.model.task.Progress;
 /** Mutes a warning that somebody looked at. */
 @Command(
         name = "mute",
-        description = "Say that a warning was looked at and is no trouble. It becomes a note, in later inventories too, "
-                + "as long as the same is seen. Errors can't be muted.",
+        description = "Say that a warning was looked at and is no trouble. It becomes a note, in later inventories "
+                + "too, as long as the same is seen. Errors can't be muted.",
         footerHeading = "%nExample:%n",
         footer = "  slotledger project mute school --code total-differs --machine K-17 --why \"graphics take 512 MB\"")
 final class ProjectMuteCommand extends DeskCommand {

@@ -17,7 +17,8 @@ import slotledger.model.task.Progress;
         name = "redo",
         description = "Make the change hold again that was taken back last, or a named entry.",
         footerHeading = "%nExamples:%n",
-        footer = {"  slotledger project redo school", "  slotledger project redo school --entry 12 --why \"counted again\""})
+        footer = {"  slotledger project redo school",
+            "  slotledger project redo school --entry 12 --why \"counted again\""})
 final class ProjectRedoCommand extends DeskCommand {
 
     @Parameters(index = "0", paramLabel = "PROJECT", description = "Folder of the project.")

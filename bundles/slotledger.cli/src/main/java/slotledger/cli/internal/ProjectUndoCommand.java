@@ -17,7 +17,8 @@ import slotledger.model.task.Progress;
         name = "undo",
         description = "Take back the last change that holds, or a named entry. It stays in the history.",
         footerHeading = "%nExamples:%n",
-        footer = {"  slotledger project undo school", "  slotledger project undo school --entry 12 --why \"counted again\""})
+        footer = {"  slotledger project undo school",
+            "  slotledger project undo school --entry 12 --why \"counted again\""})
 final class ProjectUndoCommand extends DeskCommand {
 
     @Parameters(index = "0", paramLabel = "PROJECT", description = "Folder of the project.")

@@ -15,7 +15,7 @@ public record Author(String who, String why) {
         who = who.strip();
         why = why.strip();
         if (who.isEmpty() || who.length() > LONGEST_NAME) {
-            throw new IllegalArgumentException("The name (%s) of whoever changes a project must have 1 to %d characters."
+            throw new IllegalArgumentException("The name (%s) of who changes a project must have 1 to %d characters."
                     .formatted(who, LONGEST_NAME));
         }
         if (why.length() > LONGEST_REASON) {

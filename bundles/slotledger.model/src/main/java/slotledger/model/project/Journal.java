@@ -55,7 +55,7 @@ public record Journal(List<Entry> entries) {
         return holding().descendingSet().stream().mapToLong(Long::longValue).filter(this::canBeTakenBack).findFirst();
     }
 
-    /** The entry a redo restores unless another is named: the last one taken back, if nothing else was changed since. */
+    /** The entry a redo restores unless another is named: the last one taken back, if nothing was changed since. */
     public OptionalLong redoable() {
         TreeSet<Long> holding = holding();
         for (int i = entries.size() - 1; i >= 0; i--) {

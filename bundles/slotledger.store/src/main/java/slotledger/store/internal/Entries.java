@@ -27,7 +27,8 @@ final class Entries {
                 entries.add(row.entry());
             } catch (RuntimeException unknown) {
                 throw new StoreException(Trouble.NEWER, "Entry " + row.number() + " of the project " + where
-                        + " is not understood: " + unknown.getMessage() + " Use the Slotledger that wrote it.", unknown);
+                        + " is not understood: " + unknown.getMessage() + " Use the Slotledger that wrote it.",
+                        unknown);
             }
         }
         try {

@@ -25,7 +25,7 @@ record EntryRow(long number, String made, String who, String why, String kind, S
                 open.sealAfter(sealBefore));
     }
 
-    /** The seal this entry must have after that of another; each text goes in with its length, so that none can shift. */
+    /** The seal this entry must have after that of another; each text goes in with its length, so none can shift. */
     String sealAfter(String sealBefore) {
         MessageDigest digest = Digests.sha256();
         for (String text : new String[] {sealBefore, Long.toString(number), made, who, why, kind, change}) {

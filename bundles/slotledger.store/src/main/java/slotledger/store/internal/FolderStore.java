@@ -115,7 +115,7 @@ final class FolderStore implements ProjectStore {
         EntryRow row = EntryRow.of(journal.last().number() + 1, clock.instant(), author, change,
                 journal.last().seal());
         if (row.change().length() > LONGEST_CHANGE) {
-            throw new StoreException(Trouble.REFUSED, "That is too much for one entry. Bring the files in part by part.");
+            throw new StoreException(Trouble.REFUSED, "That is too much for one entry. Bring the files part by part.");
         }
         try {
             for (Original original : Originals.of(change)) {
@@ -145,8 +145,8 @@ final class FolderStore implements ProjectStore {
         try {
             H2File.settle(connection);
         } catch (SQLException problem) {
-            throw new StoreException(Trouble.UNWRITABLE, "It is not sure that entry " + row.number() + " of the project "
-                    + folder + " is on the disk: " + problem.getMessage() + " Look at its history.", problem);
+            throw new StoreException(Trouble.UNWRITABLE, "It is not sure that entry " + row.number() + " of the project"
+                    + " " + folder + " is on the disk: " + problem.getMessage() + " Look at its history.", problem);
         }
     }
 
@@ -161,8 +161,8 @@ final class FolderStore implements ProjectStore {
 
     private void mustFit(Change change) throws StoreException {
         if (change instanceof Change.TakenBack back && !journal.canBeTakenBack(back.entry())) {
-            throw new StoreException(Trouble.REFUSED, "Entry " + back.entry() + " can't be taken back: it is no change, "
-                    + "or was taken back already. The history shows what holds.");
+            throw new StoreException(Trouble.REFUSED, "Entry " + back.entry() + " can't be taken back: it is no change,"
+                    + " or was taken back already. The history shows what holds.");
         }
         if (change instanceof Change.Restored again && !journal.canBeRestored(again.entry())) {
             throw new StoreException(Trouble.REFUSED, "Entry " + again.entry() + " can't be restored: it was not taken "

@@ -33,8 +33,8 @@ final class PackFormat {
         JsonNode node = ChangeJson.parse(text);
         long form = ChangeJson.number(node, "slotledgerProject");
         if (form > FORM) {
-            throw new StoreException(Trouble.NEWER, "The packed project " + where + " was written by a newer Slotledger "
-                    + "(its form is " + form + ", this program knows up to " + FORM + "). Use that one.");
+            throw new StoreException(Trouble.NEWER, "The packed project " + where + " was written by a newer Slotledger"
+                    + " (its form is " + form + ", this program knows up to " + FORM + "). Use that one.");
         }
         return new Mark(UUID.fromString(ChangeJson.text(node, "id")), ChangeJson.number(node, "entries"),
                 ChangeJson.text(node, "seal"));

@@ -54,7 +54,8 @@ final class PackSource implements ProjectSource {
             List<EntryRow> rows = text(zip, PackFormat.JOURNAL).lines().map(PackFormat::row).toList();
             if (rows.isEmpty() || rows.size() != mark.entries()
                     || !rows.get(rows.size() - 1).seal().equals(mark.seal())) {
-                throw new IOException("it should hold " + mark.entries() + " entries, and " + rows.size() + " are there");
+                throw new IOException(
+                        "it should hold " + mark.entries() + " entries, and " + rows.size() + " are there");
             }
             return new PackSource(file, zip, mark, rows, Entries.journal(rows, file.toString()));
         } catch (IOException | IllegalArgumentException problem) {

@@ -54,8 +54,8 @@ final class SqlProject {
     }
 
     void add(EntryRow entry) throws SQLException {
-        try (PreparedStatement insert = connection.prepareStatement("insert into entry (project, number, made, who, why,"
-                + " kind, change, seal) values (?, ?, ?, ?, ?, ?, ?, ?)")) {
+        try (PreparedStatement insert = connection.prepareStatement("insert into entry (project, number, made, who,"
+                + " why, kind, change, seal) values (?, ?, ?, ?, ?, ?, ?, ?)")) {
             insert.setString(1, id);
             insert.setLong(2, entry.number());
             insert.setObject(3, Instant.parse(entry.made()).atOffset(ZoneOffset.UTC));

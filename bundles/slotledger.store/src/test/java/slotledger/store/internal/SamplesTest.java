@@ -27,8 +27,8 @@ import slotledger.store.ProjectStore;
  */
 class SamplesTest {
 
-    private static final List<String> KINDS = List.of("created", "imported", "corrected", "pinned", "pinned", "imported",
-            "taken back", "imported", "muted", "restored", "taken back", "planned");
+    private static final List<String> KINDS = List.of("created", "imported", "corrected", "pinned", "pinned",
+            "imported", "taken back", "imported", "muted", "restored", "taken back", "planned");
 
     @TempDir
     Path top;

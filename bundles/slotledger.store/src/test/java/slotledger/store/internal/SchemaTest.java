@@ -26,7 +26,7 @@ class SchemaTest {
     @Test
     void aProjectOfAnEarlierFormIsBroughtToTodaysAndACopyIsKept() throws Exception {
         Path folder = Fixture.project(top);
-        DefaultProjectStores later = stores("create table note (entry bigint primary key, text varchar(100) not null);");
+        DefaultProjectStores later = stores("create table note (entry bigint primary key, text varchar(99) not null);");
         try (ProjectStore store = later.open(folder)) {
             assertEquals(2, store.journal().last().number());
             store.append(Fixture.correction("K-1", "office"), Fixture.ANNA);

@@ -18,12 +18,12 @@ import slotledger.firmware.smbios.StructureKind;
  * <pre>
  * Handle 0x1100, DMI type 17, 40 bytes
  * Memory Device
- * 	Size: 8 GB
+ *     Size: 8 GB
  *
  * Handle 0x1100
- * 	DMI type 17, 23 bytes.
- * 	Memory Device
- * 		Size: 256 MB
+ *     DMI type 17, 23 bytes.
+ *     Memory Device
+ *         Size: 256 MB
  * </pre>
  */
 public final class ListerText {
