@@ -20,8 +20,8 @@ import slotledger.model.task.Progress;
 @Command(
         name = "import",
         description = "Bring files into a project. Each part among them (fleet, offers, shelf, policy, choices, "
-                + "mapping, boards) is replaced as a whole; the earlier files stay in the history. Decisions hold on, and where "
-                + "the new files disagree with one, it is shown.",
+                + "mapping, boards) is replaced as a whole; the earlier files stay in the history. Decisions "
+                + "hold on, and where the new files disagree with one, it is shown.",
         footerHeading = "%nExamples:%n",
         footer = {
             "  slotledger project import school fleet-march.xlsx --why \"count of 3 March\"",
