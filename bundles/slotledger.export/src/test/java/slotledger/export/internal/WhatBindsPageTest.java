@@ -79,7 +79,7 @@ class WhatBindsPageTest {
         assertTrue(lines.stream().anyMatch(line -> line.contains("| 1 | ")
                 && line.contains("| EUR 19.99 | LAB-01, LAB-02")),
                 lines.toString());
-        assertHas("to keep the room north / 1 uniform (a better one may exist) | " + (now.onTarget() + 1) + " | 1 | ",
+        assertHas("to keep the room north / 1 uniform | " + (now.onTarget() + 1) + " | 1 | ",
                 lines);
     }
 

@@ -146,7 +146,7 @@ final class CurveByPrices {
         }
 
         /** Looks for values with so much money, near the samples on both sides and near what is found for less. */
-        private void find(long budget) throws SolverException {
+        private void find(long budget) {
             List<Sample> near = new ArrayList<>();
             byPrice.values().stream().filter(each -> each.money() <= budget).reduce((one, other) -> other)
                     .ifPresent(near::add);

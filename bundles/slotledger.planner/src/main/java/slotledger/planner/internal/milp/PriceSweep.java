@@ -1,5 +1,6 @@
 package slotledger.planner.internal.milp;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -114,8 +115,7 @@ public final class PriceSweep {
      * @param price of a unit missed; high where little must be missed, whatever it costs
      */
     public Optional<long[]> round(
-            List<Sample> near, Optional<long[]> known, long budget, long price, Progress progress)
-            throws SolverException {
+            List<Sample> near, Optional<long[]> known, long budget, long price, Progress progress) {
         Box narrow = box.copy();
         for (int group = 0; group < columns.groups; group++) {
             int unchanged = columns.members[columns.firstMember[group]];
@@ -130,9 +130,14 @@ public final class PriceSweep {
             }
         }
         Search.settle(columns, narrow);
-        Row row = new Row("budget", IntegerProgramme.NO_LOW, money, budget);
-        return new Residual(programme, List.of(row), cost(price), narrow)
-                .minimise(solver, NODES, known, progress)
-                .map(MilpSolution::values);
+        List<Row> rows = new ArrayList<>(programme.rows());
+        rows.add(new Row("budget", IntegerProgramme.NO_LOW, money, budget));
+        try {
+            return new Residual(programme, rows, cost(price), narrow).minimise(solver, NODES, known, progress)
+                    .map(MilpSolution::values);
+        } catch (SolverException within) {
+            // So few nodes may well bring nothing; other budgets still have their values.
+            return Optional.empty();
+        }
     }
 }

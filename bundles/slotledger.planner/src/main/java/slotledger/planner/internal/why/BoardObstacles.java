@@ -36,9 +36,11 @@ public final class BoardObstacles {
     }
 
     Obstacle of(Options options) {
-        Obstacle obstacle = missingFact(options, modules -> true).orElseGet(() -> known(options));
-        boolean isMissing = obstacle.kind() == Obstacle.Kind.MISSING_FACT;
-        return isMissing ? obstacle : oneRule(options).map(rule -> but(obstacle, rule)).orElse(obstacle);
+        return missingFact(options, modules -> true).or(() -> missingFillers(options))
+                .orElseGet(() -> {
+                    Obstacle known = known(options);
+                    return oneRule(options).map(rule -> but(known, rule)).orElse(known);
+                });
     }
 
     /** Modules to be had that a single rule keeps out. */
@@ -87,10 +89,6 @@ public final class BoardObstacles {
             return noModule(options, ("The largest module to be had that fits holds %s, which is too little for %s in"
                     + " %d sockets; it has %s.")
                     .formatted(largest, target.capacity(), sockets, Obstacles.shortfall(options)));
-        }
-        Optional<Obstacle> fillers = missingFillers(options);
-        if (fillers.isPresent()) {
-            return fillers.get();
         }
         Trial trial = Trial.of(stock, options);
         return trial.firstAllowed()
