@@ -27,6 +27,7 @@ final class PrivateScreen implements AutoCloseable {
                 "-nolisten", "tcp").redirectError(ProcessBuilder.Redirect.DISCARD).start();
         BufferedReader out = new BufferedReader(
                 new InputStreamReader(server.getInputStream(), StandardCharsets.US_ASCII));
+        Runtime.getRuntime().addShutdownHook(new Thread(server::destroy));
         String number = out.readLine();
         if (number == null) {
             throw new IOException("Xvfb ended without naming its display.");

@@ -51,6 +51,11 @@ final class Workbench {
         return workbench;
     }
 
+    /** Shows another of the places to work. */
+    void perspective(String id) {
+        on(() -> PlatformUI.getWorkbench().showPerspective(id, PlatformUI.getWorkbench().getWorkbenchWindows()[0]));
+    }
+
     /** Runs something on the window's thread. */
     <T> T on(Callable<T> work) {
         CompletableFuture<T> result = new CompletableFuture<>();

@@ -42,9 +42,9 @@ public final class CurveBook {
         page.onOnePage();
         page.title("What each budget brings: " + title);
         page.across("A budget limits goods and delivery, with tax only where the policy says so. With each budget a"
-                + " plan was found that has the figures of its line; a plan made with that budget has as many on target by"
-                + " weight or more, but never more than is possible at most. Machines count by the weights of the"
-                + " policy; all machines with a target together count " + curve.withTarget() + ".");
+                + " plan was found that has the figures of its line; a plan made with that budget has as many on"
+                + " target by weight or more, but never more than is possible at most. Machines count by the weights"
+                + " of the policy; all machines with a target together count " + curve.withTarget() + ".");
         page.gap();
         page.subheader("Budget", "Machines on target", "On target by weight, at least", "At most possible",
                 "To pay to suppliers", "Cost with labour", "Remark");
