@@ -54,7 +54,7 @@ final class Looks {
 
     private XSSFCellStyle make(Look look) {
         XSSFCellStyle style = workbook.createCellStyle();
-        style.setVerticalAlignment(VerticalAlignment.TOP);
+        style.setVerticalAlignment(VerticalAlignment.CENTER);
         style.setFont(font(look));
         switch (look) {
             case TITLE, SECTION, NOTE -> style.setWrapText(false);
@@ -63,7 +63,6 @@ final class Looks {
                         : look == Look.HEADER_CELL ? HorizontalAlignment.CENTER : HorizontalAlignment.RIGHT);
                 style.setIndention((short) (look == Look.HEADER_CELL ? 0 : 1));
                 style.setWrapText(true);
-                style.setVerticalAlignment(VerticalAlignment.CENTER);
                 ground(style, HEADER_GROUND);
                 style.setBorderBottom(BorderStyle.MEDIUM);
             }

@@ -23,6 +23,8 @@ public final class Page {
     private static final int CHARACTER = 256;
     private static final int FOOTER_LIMIT = 80;
     private static final float LINE_HEIGHT = 13.5f;
+    /** Above and below the text together, in points, so that it keeps clear of the lines. */
+    private static final float ROOM = 4;
     /** Letters of a sentence for each digit a column is wide; measured on texts of our sheets. */
     private static final double LETTERS = 1.06;
     /** Inches; office printers reach as far as this (from memory). */
@@ -281,8 +283,9 @@ public final class Page {
     }
 
     private void fitHeight() {
-        if (row != null && lines > 1) {
-            row.setHeightInPoints(Math.min(lines * LINE_HEIGHT, 400));
+        boolean isHeading = row != null && headings.contains(row.getRowNum());
+        if (row != null && (lines > 1 || isHeading)) {
+            row.setHeightInPoints(Math.min(lines * LINE_HEIGHT + ROOM, 400));
         }
     }
 
