@@ -2,10 +2,8 @@ package slotledger.workbench.internal.curve;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.ToLongFunction;
 import slotledger.model.plan.BudgetCurve;
 import slotledger.model.plan.BudgetCurve.Point;
-import slotledger.model.plan.Figures;
 import slotledger.model.unit.Money;
 
 /**
@@ -37,20 +35,35 @@ record CurveChart(BudgetCurve curve, Axis budgets, Axis weights) {
         return Math.max(LEAST_MARKS, room / each);
     }
 
-    /** The corners of a line of stairs: what a budget brings holds until the next one brings more. */
-    int[] stairs(ToLongFunction<Figures> value) {
+    /** The corners of the line of what is found: what a budget brings holds until the next one brings more. */
+    int[] found() {
         List<Integer> corners = new ArrayList<>();
-        int height = weights.at(0);
+        int before = weights.at(0);
         for (Point point : curve.points()) {
-            int x = budgets.at(point.budget().minor());
-            if (!corners.isEmpty()) {
-                corners.add(x);
-                corners.add(height);
-            }
-            height = weights.at(value.applyAsLong(point.figures()));
-            corners.add(x);
-            corners.add(height);
+            int height = weights.at(point.figures().weight());
+            add(corners, budgets.at(point.budget().minor()), before, height);
+            before = height;
         }
+        return flat(corners);
+    }
+
+    /** The corners of the line of what is possible: between two budgets as much may be as with the larger one. */
+    int[] possible() {
+        List<Integer> corners = new ArrayList<>();
+        for (int i = 0; i < curve.points().size(); i++) {
+            Point point = curve.points().get(i);
+            Point next = curve.points().get(Math.min(i + 1, curve.points().size() - 1));
+            add(corners, budgets.at(point.budget().minor()), weights.at(point.figures().weightBound()),
+                    weights.at(next.figures().weightBound()));
+        }
+        return flat(corners);
+    }
+
+    private static void add(List<Integer> corners, int x, int from, int to) {
+        corners.addAll(List.of(x, from, x, to));
+    }
+
+    private static int[] flat(List<Integer> corners) {
         return corners.stream().mapToInt(Integer::intValue).toArray();
     }
 

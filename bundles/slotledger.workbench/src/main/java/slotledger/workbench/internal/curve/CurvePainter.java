@@ -6,7 +6,6 @@ import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Display;
 import slotledger.model.plan.BudgetCurve;
-import slotledger.model.plan.Figures;
 import slotledger.model.unit.Money;
 import slotledger.workbench.internal.Texts;
 
@@ -32,10 +31,10 @@ final class CurvePainter {
         chart.curve().asked().ifPresent(this::asked);
         gc.setForeground(display.getSystemColor(SWT.COLOR_LIST_FOREGROUND));
         gc.setLineStyle(SWT.LINE_DASH);
-        gc.drawPolyline(chart.stairs(Figures::weightBound));
+        gc.drawPolyline(chart.possible());
         gc.setLineStyle(SWT.LINE_SOLID);
         gc.setLineWidth(THICK);
-        gc.drawPolyline(chart.stairs(Figures::weight));
+        gc.drawPolyline(chart.found());
         gc.setLineWidth(1);
         for (int i = 0; i < chart.curve().points().size(); i++) {
             dot(chart.curve().points().get(i), i == chosen);

@@ -29,7 +29,12 @@ class CurveChartTest {
 
     @Test
     void whatABudgetBringsHoldsUntilTheNextOneBringsMore() {
-        assertArrayEquals(new int[] {10, 85, 110, 85, 110, 35, 210, 35, 210, 10}, chart.stairs(Figures::weight));
+        assertArrayEquals(new int[] {10, 110, 10, 85, 110, 85, 110, 35, 210, 35, 210, 10}, chart.found());
+    }
+
+    @Test
+    void betweenTwoBudgetsAsMuchMayBePossibleAsWithTheLargerOne() {
+        assertArrayEquals(new int[] {10, 85, 10, 23, 110, 23, 110, 10, 210, 10, 210, 10}, chart.possible());
     }
 
     @Test
