@@ -2,28 +2,22 @@ package slotledger.workbench.internal.commands;
 
 import java.nio.file.Path;
 import java.util.List;
-import org.eclipse.core.commands.AbstractHandler;
 import org.eclipse.core.commands.ExecutionEvent;
 import org.eclipse.core.commands.ExecutionException;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.DirectoryDialog;
 import org.eclipse.swt.widgets.Shell;
-import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.handlers.HandlerUtil;
 import slotledger.app.Survey;
 import slotledger.model.plan.Plan;
 import slotledger.workbench.internal.Texts;
 import slotledger.workbench.internal.session.DeskJob;
-import slotledger.workbench.internal.session.Session;
 
 /** Asks for a folder and writes everything that comes out of the plan into it. */
-public final class WriteHandler extends AbstractHandler {
-
-    private final Session session = PlatformUI.getWorkbench().getService(Session.class);
-    private final Runnable unlisten = session.listen(change -> setBaseEnabled(session.plan().isPresent()));
+public final class WriteHandler extends SessionHandler {
 
     public WriteHandler() {
-        setBaseEnabled(session.plan().isPresent());
+        super(session -> session.plan().isPresent());
     }
 
     @Override
@@ -39,16 +33,10 @@ public final class WriteHandler extends AbstractHandler {
     }
 
     private void write(Shell shell, Path folder) {
-        Survey survey = session.opened().orElseThrow().survey();
-        Plan plan = session.plan().orElseThrow();
+        Survey survey = session().opened().orElseThrow().survey();
+        Plan plan = session().plan().orElseThrow();
         new DeskJob<List<Path>>(Texts.with(Texts.job_write, folder.getFileName()),
-                progress -> session.desk().export(survey, plan, folder, true, progress),
+                progress -> session().desk().export(survey, plan, folder, true, progress),
                 shell.getDisplay()::asyncExec, files -> WrittenFiles.show(shell, folder, files)).schedule();
-    }
-
-    @Override
-    public void dispose() {
-        unlisten.run();
-        super.dispose();
     }
 }
