@@ -51,11 +51,15 @@ final class PlanFolder {
         return write(survey, plan, folder, force, work, Optional.of(first), progress);
     }
 
-    private List<Path> write(Survey survey, Plan plan, Path folder, boolean force, List<PlanExporter> chosen,
-            Optional<Extra> first, Progress progress) throws DeskException {
-        PlanBook book = new PlanBook(plan,
+    static PlanBook book(Survey survey, Plan plan) {
+        return new PlanBook(plan,
                 survey.boards().stream().collect(Collectors.toMap(Board::id, Function.identity())),
                 survey.market().in(plan.policy()), survey.unresolved(), survey.findings(), survey.before());
+    }
+
+    private List<Path> write(Survey survey, Plan plan, Path folder, boolean force, List<PlanExporter> chosen,
+            Optional<Extra> first, Progress progress) throws DeskException {
+        PlanBook book = book(survey, plan);
         try (OutputFolder output = OutputFolder.prepare(folder, force)) {
             List<Path> made = new ArrayList<>();
             if (first.isPresent()) {
