@@ -39,8 +39,10 @@ final class MayUse {
                     "com.fasterxml.jackson"))),
             Map.entry("app", new Line(Set.of("model", "firmware", "rules", "catalog", "intake", "solver",
                     "planner", "export", "store"), NONE)),
-            Map.entry("cli", new Line(Set.of("model", "firmware", "app"), Set.of("picocli", "org.eclipse.equinox.app",
+            Map.entry("serve", new Line(Set.of("model", "app"), Set.of("org.eclipse.jetty", "com.google.zxing",
                     "com.fasterxml.jackson"))),
+            Map.entry("cli", new Line(Set.of("model", "firmware", "app", "serve"), Set.of("picocli",
+                    "org.eclipse.equinox.app", "com.fasterxml.jackson"))),
             Map.entry("workbench", new Line(Set.of("model", "app"), Set.of("org.eclipse", "jakarta"))));
 
     /** What comes with Java and with the framework, and may be used anywhere. */
