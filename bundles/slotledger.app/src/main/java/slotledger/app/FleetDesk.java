@@ -33,6 +33,9 @@ public interface FleetDesk {
     /** The door to projects that are kept with their whole history. */
     ProjectDesk projects();
 
+    /** The door to rounds and jobs of such projects. */
+    WorkDesk work();
+
     /**
      * Reads firmware tables, SPD images, and lists of them, from files, folders and ZIP archives; needs no project.
      *

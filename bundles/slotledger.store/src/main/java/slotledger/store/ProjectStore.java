@@ -9,6 +9,9 @@ import slotledger.model.project.Original;
 /** A project that is open for changes. */
 public interface ProjectStore extends ProjectSource {
 
+    /** Takes in the entries that others wrote since this was opened; only those are read. */
+    void refresh() throws StoreException;
+
     /**
      * Takes in a file, byte for byte. It stays only if an entry is appended before the project is closed.
      *

@@ -3,6 +3,7 @@ package slotledger.store;
 import java.nio.file.Path;
 import java.util.Map;
 import slotledger.model.project.Author;
+import slotledger.model.project.Journal;
 import slotledger.model.project.Part;
 
 /** Where projects are kept: each in a folder of its own, or packed into one file. */
@@ -27,6 +28,12 @@ public interface ProjectStores {
 
     /** Opens a project for changes. */
     ProjectStore open(Path folder) throws StoreException;
+
+    /**
+     * Opens a project for changes whose journal was read before: where the seal of its last entry still stands, only
+     * later entries are read, for a seal covers all entries before it. Of any other project all is read.
+     */
+    ProjectStore open(Path folder, Journal known) throws StoreException;
 
     /**
      * Packs a project with its whole journal and all originals into one file.

@@ -14,6 +14,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
+import org.osgi.service.component.annotations.Deactivate;
 import org.osgi.service.component.annotations.Reference;
 import org.osgi.service.component.annotations.ReferencePolicyOption;
 import slotledger.app.DeskException;
@@ -26,6 +27,7 @@ import slotledger.app.ProjectDesk;
 import slotledger.app.RuleText;
 import slotledger.app.Survey;
 import slotledger.app.Trial;
+import slotledger.app.WorkDesk;
 import slotledger.app.WrittenGoal;
 import slotledger.catalog.BoardFormat;
 import slotledger.catalog.CatalogReader;
@@ -82,6 +84,8 @@ public final class DefaultFleetDesk implements FleetDesk {
     private final Arrivals arrivals;
     private final PlanFiles files;
     private final DefaultProjectDesk projects;
+    private final WorkSessions sessions;
+    private final WorkDesk work;
     private final SingleFiles single;
     private final PlanFolder folders;
 
@@ -105,6 +109,8 @@ public final class DefaultFleetDesk implements FleetDesk {
         this.arrivals = new Arrivals(intake, deliveries);
         this.files = files;
         this.projects = new DefaultProjectDesk(stores, intake);
+        this.sessions = new WorkSessions(stores, files);
+        this.work = new DefaultWorkDesk(sessions);
         this.single = new SingleFiles(files);
         this.folders = new PlanFolder(intake, exporters);
     }
@@ -134,6 +140,17 @@ public final class DefaultFleetDesk implements FleetDesk {
     @Override
     public ProjectDesk projects() {
         return projects;
+    }
+
+    @Override
+    public WorkDesk work() {
+        return work;
+    }
+
+    /** Lets go of projects that are still open. */
+    @Deactivate
+    public void close() {
+        sessions.close();
     }
 
     @Override

@@ -249,7 +249,7 @@ final class DefaultProjectDesk implements ProjectDesk {
         }
     }
 
-    private static DeskException said(StoreException problem) {
+    static DeskException said(StoreException problem) {
         Trouble trouble = switch (problem.trouble()) {
             case MISSING, IN_USE, CHANGED, DAMAGED, NEWER, REFUSED -> Trouble.INPUT;
             case EXISTS -> Trouble.EXISTS;

@@ -90,12 +90,15 @@ final class SmallWorld {
 
     Proof prove(
             List<MachinePlan> machines, ResolvedFleet after, Set<AssetTag> namingFillers, List<Finding> findings) {
+        return new ProofMaker(rules).prove(plan(machines), after, namingFillers, findings, DAY);
+    }
+
+    static Plan plan(List<MachinePlan> machines) {
         Policy policy = new Policy(NOTHING.currency(), List.of(), Optional.empty(), Map.of(), NOTHING, NOTHING, 0,
                 false, true, false, Policy.LeaveAlone.NONE);
-        Plan plan = new Plan("small", DAY, policy, machines, List.of(), List.of(),
+        return new Plan("small", DAY, policy, machines, List.of(), List.of(),
                 new Spending(NOTHING, Map.of(), NOTHING, Map.of()),
                 new Optimality(0, 0, NOTHING, NOTHING, "none", List.of(), false), List.of());
-        return new ProofMaker(rules).prove(plan, after, namingFillers, findings, DAY);
     }
 
     private static Operation runs(String population) {

@@ -18,6 +18,7 @@ import slotledger.app.ProjectDesk;
 import slotledger.app.RuleText;
 import slotledger.app.Survey;
 import slotledger.app.Trial;
+import slotledger.app.WorkDesk;
 import slotledger.app.WrittenGoal;
 import slotledger.firmware.FirmwareReader;
 import slotledger.firmware.FirmwareReading;
@@ -132,6 +133,11 @@ final class FakeDesk implements FleetDesk {
     @Override
     public ProjectDesk projects() {
         return new FakeProjects(calls);
+    }
+
+    @Override
+    public WorkDesk work() {
+        return new FakeWork(calls);
     }
 
     @Override

@@ -19,6 +19,7 @@ import slotledger.app.ProjectDesk;
 import slotledger.app.RuleText;
 import slotledger.app.Survey;
 import slotledger.app.Trial;
+import slotledger.app.WorkDesk;
 import slotledger.app.WrittenGoal;
 import slotledger.firmware.FirmwareReading;
 import slotledger.model.delivery.Delivery;
@@ -187,6 +188,11 @@ public final class FakeDesk implements FleetDesk {
 
     @Override
     public ProjectDesk projects() {
+        throw new UnsupportedOperationException("The window opens plain folders only.");
+    }
+
+    @Override
+    public WorkDesk work() {
         throw new UnsupportedOperationException("The window opens plain folders only.");
     }
 

@@ -6,6 +6,8 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import slotledger.model.work.JobEvent;
+import slotledger.model.work.Round;
 
 /** What an entry of the journal does to a project. */
 public sealed interface Change {
@@ -62,4 +64,37 @@ public sealed interface Change {
 
     /** An entry that was taken back holds again. */
     record Restored(long entry) implements Change {
-    }}
+    }
+
+    /**
+     * The coordinator made the rounds of a plan anew.
+     *
+     * @param plan   number of the plan they carry out, counted from 1
+     * @param rounds all of them, in the order of work; none means that the plan has none any more
+     */
+    record Rounds(int plan, List<Round> rounds) implements Change {
+        public Rounds {
+            rounds = List.copyOf(rounds);
+            for (Round round : rounds) {
+                if (round.plan() != plan) {
+                    throw new IllegalArgumentException("The plan (%d) of round %s must be that of all rounds (%d)."
+                            .formatted(round.plan(), round.id(), plan));
+                }
+            }
+        }
+    }
+
+    /**
+     * Something happened to jobs.
+     *
+     * @param events in the order they were recorded, at least one
+     */
+    record Worked(List<JobEvent> events) implements Change {
+        public Worked {
+            events = List.copyOf(events);
+            if (events.isEmpty()) {
+                throw new IllegalArgumentException("An entry about work must say what happened.");
+            }
+        }
+    }
+}

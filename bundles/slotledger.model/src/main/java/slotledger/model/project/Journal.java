@@ -44,10 +44,7 @@ public record Journal(List<Entry> entries) {
 
     /** What follows from all entries that hold. */
     public ProjectState state() {
-        TreeSet<Long> holding = holding();
-        StateBuilder state = new StateBuilder();
-        entries.forEach(entry -> state.add(entry, holding.contains(entry.number())));
-        return state.build();
+        return folded().build();
     }
 
     /** The entry an undo takes back unless another is named: the last change that holds. */
@@ -84,6 +81,13 @@ public record Journal(List<Entry> entries) {
     private boolean isChange(long number) {
         Change change = entries.get((int) number - 1).change();
         return !(change instanceof Change.TakenBack) && !(change instanceof Change.Restored);
+    }
+
+    StateBuilder folded() {
+        TreeSet<Long> holding = holding();
+        StateBuilder state = new StateBuilder();
+        entries.forEach(entry -> state.add(entry, holding.contains(entry.number())));
+        return state;
     }
 
     private TreeSet<Long> holding() {

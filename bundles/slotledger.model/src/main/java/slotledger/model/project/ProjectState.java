@@ -5,6 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
+import slotledger.model.work.WorkState;
 
 /**
  * What holds after an entry.
@@ -14,9 +16,15 @@ import java.util.Objects;
  * @param parts     the version of each part that has files
  * @param plans     in the order they were made
  * @param decisions the entries of all decisions that hold, in the order they were made
+ * @param work      the rounds, and how far all jobs have come
  */
 public record ProjectState(
-        String title, long entry, Map<Part, PartVersion> parts, List<PlanVersion> plans, List<Entry> decisions) {
+        String title,
+        long entry,
+        Map<Part, PartVersion> parts,
+        List<PlanVersion> plans,
+        List<Entry> decisions,
+        WorkState work) {
 
     public ProjectState {
         Objects.requireNonNull(title, "title");
@@ -24,6 +32,18 @@ public record ProjectState(
         plans = List.copyOf(plans);
         decisions = List.copyOf(decisions);
         decisions.forEach(ProjectState::decision);
+        Objects.requireNonNull(work, "work");
+    }
+
+    /** The plan that is carried out: that of the rounds, as long as it holds, or else the last one made. */
+    public Optional<PlanVersion> carriedOut() {
+        Optional<PlanVersion> ofRounds = plan(work.plan());
+        return ofRounds.isPresent() || plans.isEmpty() ? ofRounds : Optional.of(plans.get(plans.size() - 1));
+    }
+
+    /** The plan of that number, if it holds. */
+    public Optional<PlanVersion> plan(int number) {
+        return plans.stream().filter(plan -> plan.number() == number).findFirst();
     }
 
     /** The files of all parts. */

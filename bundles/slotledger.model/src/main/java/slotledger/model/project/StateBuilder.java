@@ -13,6 +13,7 @@ final class StateBuilder {
     private final Map<Part, PartVersion> parts = new EnumMap<>(Part.class);
     private final Map<String, Entry> decisions = new LinkedHashMap<>();
     private final List<PlanVersion> plans = new ArrayList<>();
+    private final WorkBuilder work = new WorkBuilder();
     private String title = "";
     private long last;
     private int planned;
@@ -38,6 +39,10 @@ final class StateBuilder {
             String subject = decided.decision().subject();
             decisions.remove(subject);
             decisions.put(subject, entry);
+        } else if (entry.change() instanceof Change.Rounds rounds && holds) {
+            work.take(rounds);
+        } else if (entry.change() instanceof Change.Worked worked) {
+            work.take(worked, holds);
         }
     }
 
@@ -49,7 +54,11 @@ final class StateBuilder {
         }
     }
 
+    WorkBuilder work() {
+        return work;
+    }
+
     ProjectState build() {
-        return new ProjectState(title, last, parts, plans, List.copyOf(decisions.values()));
+        return new ProjectState(title, last, parts, plans, List.copyOf(decisions.values()), work.build());
     }
 }

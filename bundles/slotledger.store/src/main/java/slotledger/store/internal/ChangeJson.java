@@ -55,6 +55,12 @@ final class ChangeJson {
         } else if (change instanceof Change.TakenBack back) {
             kind = "taken back";
             node.put("entry", back.entry());
+        } else if (change instanceof Change.Rounds rounds) {
+            kind = "rounds";
+            WorkJson.write(rounds, node);
+        } else if (change instanceof Change.Worked worked) {
+            kind = "worked";
+            WorkJson.write(worked, node);
         } else {
             kind = "restored";
             node.put("entry", ((Change.Restored) change).entry());
@@ -111,6 +117,8 @@ final class ChangeJson {
             }
             case "taken back" -> new Change.TakenBack(number(node, "entry"));
             case "restored" -> new Change.Restored(number(node, "entry"));
+            case "rounds" -> WorkJson.rounds(node);
+            case "worked" -> WorkJson.worked(node);
             default -> throw new IllegalArgumentException(
                     "The kind of change (%s) must be known. Maybe a newer Slotledger wrote it.".formatted(
                             written.kind()));
@@ -158,7 +166,7 @@ final class ChangeJson {
         return new Original(text(node, "name"), text(node, "sha256"), number(node, "size"));
     }
 
-    private static JsonNode member(JsonNode node, String name) {
+    static JsonNode member(JsonNode node, String name) {
         JsonNode member = node.get(name);
         if (member == null) {
             throw new IllegalArgumentException("An entry lacks its member %s.".formatted(name));

@@ -19,6 +19,7 @@ import org.osgi.service.component.annotations.Component;
 import slotledger.model.project.Author;
 import slotledger.model.project.Change;
 import slotledger.model.project.Entry;
+import slotledger.model.project.Journal;
 import slotledger.model.project.Original;
 import slotledger.model.project.Part;
 import slotledger.store.ProjectSource;
@@ -101,29 +102,38 @@ public final class DefaultProjectStores implements ProjectStores {
 
     @Override
     public ProjectSource read(Path place) throws StoreException {
-        return Files.isDirectory(place) ? openFolder(place) : PackSource.open(place);
+        return Files.isDirectory(place) ? openFolder(place, List.of()) : PackSource.open(place);
     }
 
     @Override
     public ProjectStore open(Path folder) throws StoreException {
+        return open(folder, List.of());
+    }
+
+    @Override
+    public ProjectStore open(Path folder, Journal known) throws StoreException {
+        return open(folder, known.entries());
+    }
+
+    private ProjectStore open(Path folder, List<Entry> known) throws StoreException {
         if (Files.isRegularFile(folder)) {
             throw new StoreException(Trouble.REFUSED, "The project " + folder
                     + " is packed and can't be changed. Unpack it first.");
         }
-        return openFolder(folder);
+        return openFolder(folder, known);
     }
 
-    private FolderStore openFolder(Path folder) throws StoreException {
+    private FolderStore openFolder(Path folder, List<Entry> known) throws StoreException {
         if (!isProject(folder)) {
             throw new StoreException(Trouble.MISSING, "There is no project in " + folder
                     + ". The command \"project create\" makes one.");
         }
-        return FolderStore.open(folder, new H2File(folder, schema, patience), clock);
+        return FolderStore.open(folder, new H2File(folder, schema, patience), clock, known);
     }
 
     @Override
     public void pack(Path folder, Path file, boolean force) throws StoreException {
-        try (FolderStore store = openFolder(folder)) {
+        try (FolderStore store = openFolder(folder, List.of())) {
             new PackWriter(store).write(file, force);
         }
     }

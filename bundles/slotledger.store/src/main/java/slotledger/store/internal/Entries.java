@@ -15,8 +15,13 @@ final class Entries {
 
     /** @param where the project, for messages */
     static Journal journal(List<EntryRow> rows, String where) throws StoreException {
-        List<Entry> entries = new ArrayList<>();
-        String seal = "";
+        return journal(List.of(), rows, where);
+    }
+
+    /** @param known entries that were checked already, which the rows follow */
+    static Journal journal(List<Entry> known, List<EntryRow> rows, String where) throws StoreException {
+        List<Entry> entries = new ArrayList<>(known);
+        String seal = known.isEmpty() ? "" : known.get(known.size() - 1).seal();
         for (EntryRow row : rows) {
             if (!row.sealAfter(seal).equals(row.seal())) {
                 throw new StoreException(Trouble.DAMAGED, "Entry " + row.number() + " of the project " + where

@@ -49,25 +49,55 @@ final class FolderStore implements ProjectStore {
         this.writable = writable;
     }
 
-    static FolderStore open(Path folder, H2File file, Clock clock) throws StoreException {
+    /** @param known entries that were read and checked before; may be empty */
+    static FolderStore open(Path folder, H2File file, Clock clock, List<Entry> known) throws StoreException {
         Mark mark = Mark.read(folder);
         Connection connection = file.open();
         try {
-            List<EntryRow> rows = new SqlProject(connection, mark.id()).entries();
-            if (rows.size() < mark.entries() || !rows.get((int) mark.entries() - 1).seal().equals(mark.seal())) {
-                throw new StoreException(Trouble.DAMAGED, "The project " + folder + " had " + mark.entries()
-                        + " entries, and " + rows.size() + " that fit are found. Maybe it was copied only in part, or "
-                        + "files of two copies were mixed: copy the whole folder again, or take your last backup.");
-            }
-            Journal journal = Entries.journal(rows, folder.toString());
+            Journal journal = journal(folder, mark, new SqlProject(connection, mark.id()), known);
             return new FolderStore(folder, mark.id(), connection, journal, clock, file.isWritable());
         } catch (SQLException problem) {
             close(connection);
-            throw new StoreException(Trouble.DAMAGED, "The project " + folder + " can't be read: "
-                    + problem.getMessage() + " Take your last backup.", problem);
+            throw unreadable(folder, problem);
         } catch (StoreException problem) {
             close(connection);
             throw problem;
+        }
+    }
+
+    private static Journal journal(Path folder, Mark mark, SqlProject project, List<Entry> known)
+            throws SQLException, StoreException {
+        if (!known.isEmpty()) {
+            Entry last = known.get(known.size() - 1);
+            List<EntryRow> rows = project.entries(last.number() - 1);
+            if (!rows.isEmpty() && rows.get(0).seal().equals(last.seal())) {
+                Journal journal = Entries.journal(known, rows.subList(1, rows.size()), folder.toString());
+                mustReach(mark, journal.entries().stream().map(Entry::seal).toList(), folder);
+                return journal;
+            }
+        }
+        List<EntryRow> rows = project.entries(0);
+        mustReach(mark, rows.stream().map(EntryRow::seal).toList(), folder);
+        return Entries.journal(rows, folder.toString());
+    }
+
+    private static void mustReach(Mark mark, List<String> seals, Path folder) throws StoreException {
+        if (seals.size() < mark.entries() || !seals.get((int) mark.entries() - 1).equals(mark.seal())) {
+            throw new StoreException(Trouble.DAMAGED, "The project " + folder + " had " + mark.entries()
+                    + " entries, and " + seals.size() + " that fit are found. Maybe it was copied only in part, or "
+                    + "files of two copies were mixed: copy the whole folder again, or take your last backup.");
+        }
+    }
+
+    @Override
+    public void refresh() throws StoreException {
+        try {
+            List<EntryRow> rows = project.entries(journal.last().number());
+            if (!rows.isEmpty()) {
+                journal = Entries.journal(journal.entries(), rows, folder.toString());
+            }
+        } catch (SQLException problem) {
+            throw unreadable(folder, problem);
         }
     }
 
@@ -187,11 +217,15 @@ final class FolderStore implements ProjectStore {
     /** The entries as they are kept. */
     List<EntryRow> rows() throws StoreException {
         try {
-            return project.entries();
+            return project.entries(0);
         } catch (SQLException problem) {
-            throw new StoreException(Trouble.DAMAGED, "The project " + folder + " can't be read: "
-                    + problem.getMessage() + " Take your last backup.", problem);
+            throw unreadable(folder, problem);
         }
+    }
+
+    private static StoreException unreadable(Path folder, SQLException problem) {
+        return new StoreException(Trouble.DAMAGED, "The project " + folder + " can't be read: "
+                + problem.getMessage() + " Take your last backup.", problem);
     }
 
     void copy(Original original, OutputStream target) throws StoreException, IOException {

@@ -37,10 +37,12 @@ final class SqlProject {
         }
     }
 
-    List<EntryRow> entries() throws SQLException {
-        try (PreparedStatement select = connection.prepareStatement(
-                "select number, made, who, why, kind, change, seal from entry where project = ? order by number")) {
+    /** @param after number of the last entry that isn't wanted; 0 gives all */
+    List<EntryRow> entries(long after) throws SQLException {
+        try (PreparedStatement select = connection.prepareStatement("select number, made, who, why, kind, change, seal"
+                + " from entry where project = ? and number > ? order by number")) {
             select.setString(1, id);
+            select.setLong(2, after);
             List<EntryRow> entries = new ArrayList<>();
             try (ResultSet rows = select.executeQuery()) {
                 while (rows.next()) {

@@ -85,7 +85,9 @@ class ProjectStoreTest {
                     Fixture.correction("K-1", "office"),
                     new Change.Imported(Map.of(Part.OFFERS, List.of())),
                     new Change.TakenBack(7),
-                    new Change.Restored(7));
+                    new Change.Restored(7),
+                    Works.rounds(),
+                    Works.everyKindOfEvent());
             for (Change change : changes) {
                 store.append(change, new Author("Zoë", "because\nof \"this\""));
             }
@@ -143,6 +145,43 @@ class ProjectStoreTest {
         }
         try (ProjectSource source = stores.read(folder)) {
             assertEquals(Fixture.correction("K-1", "office"), source.journal().last().change());
+        }
+    }
+
+    @Test
+    void whatOthersWroteIsTakenInByARefresh() throws Exception {
+        try (ProjectStore one = stores.open(folder); ProjectStore other = stores.open(folder)) {
+            one.append(Fixture.correction("K-1", "office"), Fixture.ANNA);
+            one.append(Works.everyKindOfEvent(), Fixture.ANNA);
+            other.refresh();
+            assertEquals(one.journal(), other.journal());
+            assertEquals(5, other.append(Works.rounds(), new Author("ben", "")).number());
+        }
+    }
+
+    @Test
+    void aProjectWhoseJournalIsKnownIsOpenedWithWhatCameSince() throws Exception {
+        Journal known;
+        try (ProjectStore store = stores.open(folder)) {
+            known = store.journal();
+            store.append(Works.everyKindOfEvent(), Fixture.ANNA);
+        }
+        try (ProjectStore store = stores.open(folder, known)) {
+            assertEquals(3, store.journal().last().number());
+            store.append(Works.rounds(), Fixture.ANNA);
+        }
+        try (ProjectSource source = stores.read(folder); ProjectStore store = stores.open(folder, known)) {
+            assertEquals(source.journal(), store.journal());
+        }
+    }
+
+    @Test
+    void aJournalOfAnotherProjectIsNotBelieved() throws Exception {
+        stores.create(top.resolve("other"), "Other", Map.of(), Fixture.ANNA);
+        try (ProjectStore other = stores.open(top.resolve("other"));
+                ProjectStore store = stores.open(folder, other.journal())) {
+            assertEquals("School", store.journal().state().title());
+            assertEquals(2, store.journal().last().number());
         }
     }
 
