@@ -6,6 +6,7 @@ import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 import slotledger.app.CardDesk;
+import slotledger.app.FleetDesk;
 import slotledger.app.WorkDesk;
 import slotledger.serve.PhoneServer;
 import slotledger.serve.PhoneService;
@@ -23,8 +24,8 @@ public final class DefaultPhoneService implements PhoneService {
     private final Clock clock;
 
     @Activate
-    public DefaultPhoneService(@Reference WorkDesk work, @Reference CardDesk cards) {
-        this(work, cards, Limits.USUAL, Clock.systemUTC());
+    public DefaultPhoneService(@Reference FleetDesk desk, @Reference CardDesk cards) {
+        this(desk.work(), cards, Limits.USUAL, Clock.systemUTC());
     }
 
     DefaultPhoneService(WorkDesk work, CardDesk cards, Limits limits, Clock clock) {
