@@ -33,6 +33,7 @@ export class Link {
     this.entries = await this.storage.entries();
     this.entries.forEach(entry => { entry.ready = true; });
     this.round = await this.storage.thing("round") || null;
+    this.mayEnter = this.round === null;
   }
 
   waiting() {
@@ -99,9 +100,11 @@ export class Link {
   async refresh() {
     try {
       await this.read();
+      this.pause = FIRST_PAUSE;
       this.send();
     } catch (problem) {
       this.noticed(problem);
+      this.again();
     }
   }
 
@@ -160,7 +163,7 @@ export class Link {
   again() {
     clearTimeout(this.timer);
     if (!this.mayEnter) {
-      this.timer = setTimeout(() => this.send(), this.pause);
+      this.timer = setTimeout(() => this.refresh(), this.pause);
       this.pause = Math.min(this.pause * 2, LONGEST_PAUSE);
     }
   }

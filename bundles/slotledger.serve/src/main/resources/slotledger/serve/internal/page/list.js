@@ -130,7 +130,7 @@ export function listScreen(link) {
       link.round.from ? element("p", { text: "From " + clock(link.round.from) + " until " + clock(link.round.until) })
         : null,
       progress, bar, notes, finder(link), machines,
-      element("p", { class: "small", text: "The secret holds until " + new Date(link.round.expires).toLocaleString()
+      element("p", { class: "small", text: "The secret holds until " + clock(link.round.expires)
         + "." }), leave),
     refresh
   };

@@ -2,7 +2,7 @@
 
 import { canScan, scan } from "/scan.js";
 import { STATES, isEnded } from "/jobs.js";
-import { askWords, element, fold, list, name, picture } from "/parts.js";
+import { askWords, choose, element, fold, list, name, picture } from "/parts.js";
 
 const WHY = {
   "failed": ["It could not be done", "What stopped it? What is in the machine now?", "Failed"],
@@ -64,10 +64,11 @@ class MachineScreen {
 
   step(text, number) {
     const box = element("input", { type: "checkbox", id: "step-" + number, on: { change: () => {
+      const done = box.checked;
       if (this.job().state === "planned" || this.job().state === "bagged") {
         this.became("in-work", "");
       }
-      this.link.say(this.tag, { kind: "ticked", step: number, done: box.checked });
+      this.link.say(this.tag, { kind: "ticked", step: number, done });
     } } });
     this.checks.push(box);
     return element("li", {}, element("label", { for: box.id }, box,
@@ -152,6 +153,14 @@ class MachineScreen {
     }
   }
 
+  async otherwise() {
+    const state = await choose("How did it end?", [["done-differently", "Done differently"],
+      ["failed", "Failed: it could not be done"], ["put-back", "Put back: it holds what it held before"]]);
+    if (state !== null) {
+      await this.end(state);
+    }
+  }
+
   button(text, kind, act) {
     return element("button", { type: "button", class: kind, text, on: { click: act } });
   }
@@ -163,11 +172,9 @@ class MachineScreen {
         next ? element("a", { class: "button main", href: "#m=" + encodeURIComponent(next) }, "Next: ", name(next))
           : element("a", { class: "button main", href: "#", text: "All machines" })];
     }
-    const ends = [this.button("Done differently", "", () => this.end("done-differently")),
-      this.button("Failed", "", () => this.end("failed")), this.button("Put back", "", () => this.end("put-back"))];
-    return state === "in-work" ? [...ends, this.button("Done", "main", () => this.end("done"))]
-      : [this.button("Failed", "", () => this.end("failed")),
-        this.button("Start work", "main", () => this.became("in-work", ""))];
+    return [this.button("Otherwise\u2026", "", () => this.otherwise()), state === "in-work"
+      ? this.button("Done", "main", () => this.end("done"))
+      : this.button("Start work", "main", () => this.became("in-work", ""))];
   }
 
   /** The next machine on the round that is not finished. */

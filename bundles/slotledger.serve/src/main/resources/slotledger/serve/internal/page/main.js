@@ -28,13 +28,12 @@ function entries(count) {
 
 function status() {
   const waiting = link.waiting().length;
-  const kept = waiting === 0 ? "" : entries(waiting) + (waiting === 1 ? " is" : " are") + " not yet sent";
+  const kept = waiting === 0 ? "" : entries(waiting) + " not yet sent";
   if (link.trouble !== "") {
     return ["trouble", "! " + link.trouble + (kept === "" ? "" : " " + kept + ".")];
   }
   if (!link.reached) {
-    return ["waits", "\u25B3 No connection. " + (kept === "" ? "Everything is sent." : kept
-      + "; this phone keeps them and sends them later.")];
+    return ["waits", "\u25B3 No connection. " + (kept === "" ? "Everything is sent." : kept + ", kept here.")];
   }
   if (waiting > 0) {
     return ["waits", "\u2191 " + kept + "\u2026"];

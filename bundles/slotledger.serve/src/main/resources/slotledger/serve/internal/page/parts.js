@@ -64,6 +64,22 @@ export function picture(title, drawn) {
   return figure;
 }
 
+/** Offers some answers, each with its text; resolves to one, or to null where nothing is to be done. */
+export function choose(title, answers) {
+  return new Promise(resolve => {
+    const box = document.getElementById("ask");
+    const button = (answer, text) => element("button", { type: "button", text, "data-answer": answer || "",
+      on: { click: () => {
+        box.close();
+        resolve(answer);
+      } } });
+    box.replaceChildren(element("h2", { id: "ask-title", text: title }), element("div", { class: "choices" },
+      ...answers.map(([answer, text]) => button(answer, text)), button(null, "Go back")));
+    box.oncancel = () => resolve(null);
+    box.showModal();
+  });
+}
+
 /** Asks for words; resolves to them, or to null where nothing is to be done. */
 export function askWords(title, text, button, needsWords) {
   return new Promise(resolve => {
