@@ -44,6 +44,8 @@ final class JobSheetPrint {
         bullets(sheet.notes());
         heading("Steps");
         steps();
+        heading("A step back");
+        lines(sheet.stepBack());
         results();
         records();
     }
@@ -131,6 +133,15 @@ final class JobSheetPrint {
         for (String line : lines) {
             table.addCell(tight(paper.cell("\u2022", fonts.regular(Paper.TEXT), 0)));
             table.addCell(tight(paper.cell(line, fonts.regular(Paper.TEXT), 0)));
+        }
+        paper.add(table);
+    }
+
+    private void lines(List<Line> lines) {
+        PdfPTable table = Paper.table(2.2f, 97.8f);
+        for (Line line : lines) {
+            table.addCell(tight(paper.cell("\u2022", fonts.regular(Paper.TEXT), 0)));
+            table.addCell(tight(paper.plain(line)));
         }
         paper.add(table);
     }
