@@ -48,9 +48,7 @@ final class SheetPage {
         for (Line step : sheet.steps()) {
             tick(number++ + ".", step);
         }
-        html.raw("</ol>\n<h2>A step back</h2>\n<ul>\n");
-        sheet.stepBack().forEach(line -> html.raw("<li>").line(line).raw("</li>\n"));
-        html.raw("</ul>\n");
+        html.raw("</ol>\n<h2>A step back</h2>\n<p>").line(sheet.stepBack()).raw("</p>\n");
         result();
         records();
         notes();

@@ -34,7 +34,7 @@ public record JobSheet(
         List<Line> heed,
         List<String> cautions,
         List<Line> steps,
-        List<Line> stepBack,
+        Line stepBack,
         List<Line> expected,
         List<String> firmware,
         List<SlotState> received,
@@ -48,7 +48,6 @@ public record JobSheet(
         heed = List.copyOf(heed);
         cautions = List.copyOf(cautions);
         steps = List.copyOf(steps);
-        stepBack = List.copyOf(stepBack);
         expected = List.copyOf(expected);
         firmware = List.copyOf(firmware);
         received = List.copyOf(received);

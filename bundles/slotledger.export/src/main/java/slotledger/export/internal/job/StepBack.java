@@ -1,7 +1,9 @@
 package slotledger.export.internal.job;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import slotledger.export.internal.text.Words;
 import slotledger.model.machine.AssetTag;
 import slotledger.model.plan.MachinePlan;
@@ -22,44 +24,40 @@ final class StepBack {
         this.moves = plan.moves();
     }
 
-    static List<Line> of(MachinePlan plan) {
-        return new StepBack(plan).lines();
+    /** Short, so that a sheet stays on its page. */
+    static Line of(MachinePlan plan) {
+        return new StepBack(plan).line();
     }
 
-    private List<Line> lines() {
-        List<Line> lines = new ArrayList<>();
-        lines.add(Line.of("If it does not start or shows less than it should: power off and unplug again, and take out "
-                + "what was put in" + (isAnyThingIn() ? " (" + String.join(", ", slotsFilled()) + ")" : "") + "."));
+    private Line line() {
+        List<String> filled = moves.stream().map(Move::to).filter(this::isHere)
+                .map(to -> ((Station.InSlot) to).slot()).toList();
+        Line line = Line.of(filled.isEmpty() ? "Power off, unplug. "
+                : "Power off, unplug, take out what was put in (" + String.join(", ", filled) + "). ");
+        Map<String, List<String>> back = new LinkedHashMap<>();
         for (Move move : moves) {
-            if (move.from() instanceof Station.InSlot from && from.machine().equals(tag)) {
-                lines.add(back(move, from.slot()));
+            if (isHere(move.from())) {
+                back.computeIfAbsent(what(move), text -> new ArrayList<>())
+                        .add(((Station.InSlot) move.from()).slot());
             }
         }
-        lines.add(Line.of("Then write down that it was put back, and why. Give nothing of a bag with this machine's tag "
-                + "away before the proof."));
-        return lines;
-    }
-
-    private boolean isAnyThingIn() {
-        return !slotsFilled().isEmpty();
-    }
-
-    private List<String> slotsFilled() {
-        return moves.stream().map(Move::to).filter(this::isHere).map(to -> ((Station.InSlot) to).slot()).toList();
+        for (Map.Entry<String, List<String>> each : back.entrySet()) {
+            line = line.plus(Line.of("Back into ", String.join(", ", each.getValue()), ": " + each.getKey() + ". "));
+        }
+        return line.plus(Line.of("Note that it was put back, and why. "
+                + "Bags with this machine's tag stay whole until the proof."));
     }
 
     private boolean isHere(Station station) {
         return station instanceof Station.InSlot in && in.machine().equals(tag);
     }
 
-    private Line back(Move move, String slot) {
-        Line what = Line.of("Back into slot ", slot, ": the ", Words.brief(move.content()));
+    private String what(Move move) {
+        String what = Words.brief(move.content());
         if (!(move.to() instanceof Station.InSlot to)) {
-            return what.plus(Line.of(", from the bag with this machine's tag."));
+            return what + " from the bag with this machine's tag";
         }
-        return to.machine().equals(tag)
-                ? what.plus(Line.of(" that is now in slot ", to.slot(), "."))
-                : what.plus(Line.of(". It went to machine ", to.machine().value(), ", slot ", to.slot(),
-                        ": until that one is done it lies in its bag, then it must be put back first."));
+        return to.machine().equals(tag) ? "the " + what + " now in " + to.slot()
+                : what + " from the bag of machine " + to.machine() + ", which is put back first if it is done";
     }
 }

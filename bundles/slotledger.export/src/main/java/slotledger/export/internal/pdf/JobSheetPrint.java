@@ -44,8 +44,7 @@ final class JobSheetPrint {
         bullets(sheet.notes());
         heading("Steps");
         steps();
-        heading("A step back");
-        lines(sheet.stepBack());
+        paper.add(stepBack());
         results();
         records();
     }
@@ -137,15 +136,6 @@ final class JobSheetPrint {
         paper.add(table);
     }
 
-    private void lines(List<Line> lines) {
-        PdfPTable table = Paper.table(2.2f, 97.8f);
-        for (Line line : lines) {
-            table.addCell(tight(paper.cell("\u2022", fonts.regular(Paper.TEXT), 0)));
-            table.addCell(tight(paper.plain(line)));
-        }
-        paper.add(table);
-    }
-
     private static PdfPCell tight(PdfPCell cell) {
         cell.setPaddingTop(0);
         cell.setPaddingBottom(1.5f);
@@ -159,6 +149,12 @@ final class JobSheetPrint {
             step(table, number++, step);
         }
         paper.add(table);
+    }
+
+    private PdfPTable stepBack() {
+        PdfPTable table = Paper.table(1);
+        table.addCell(tight(paper.plain(Line.of("", "A step back: ").plus(sheet.stepBack()))));
+        return table;
     }
 
     private void step(PdfPTable table, int number, Line line) {
