@@ -36,6 +36,9 @@ public interface FleetDesk {
     /** The door to rounds and jobs of such projects. */
     WorkDesk work();
 
+    /** The door to all that a coordinator does with a plan of such a project. */
+    CoordinatorDesk coordinator();
+
     /**
      * Reads firmware tables, SPD images, and lists of them, from files, folders and ZIP archives; needs no project.
      *

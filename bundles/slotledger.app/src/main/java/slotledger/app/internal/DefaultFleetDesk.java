@@ -17,6 +17,7 @@ import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Deactivate;
 import org.osgi.service.component.annotations.Reference;
 import org.osgi.service.component.annotations.ReferencePolicyOption;
+import slotledger.app.CoordinatorDesk;
 import slotledger.app.DeskException;
 import slotledger.app.DeskException.Trouble;
 import slotledger.app.FleetDesk;
@@ -86,6 +87,7 @@ public final class DefaultFleetDesk implements FleetDesk {
     private final DefaultProjectDesk projects;
     private final WorkSessions sessions;
     private final WorkDesk work;
+    private final CoordinatorDesk coordinator;
     private final SingleFiles single;
     private final PlanFolder folders;
 
@@ -111,6 +113,7 @@ public final class DefaultFleetDesk implements FleetDesk {
         this.projects = new DefaultProjectDesk(stores, intake);
         this.sessions = new WorkSessions(stores, files);
         this.work = new DefaultWorkDesk(sessions);
+        this.coordinator = new DefaultCoordinatorDesk(sessions);
         this.single = new SingleFiles(files);
         this.folders = new PlanFolder(intake, exporters);
     }
@@ -145,6 +148,11 @@ public final class DefaultFleetDesk implements FleetDesk {
     @Override
     public WorkDesk work() {
         return work;
+    }
+
+    @Override
+    public CoordinatorDesk coordinator() {
+        return coordinator;
     }
 
     /** Lets go of projects that are still open. */

@@ -16,7 +16,6 @@ import slotledger.model.plan.Plan;
 import slotledger.model.project.Author;
 import slotledger.model.project.Change;
 import slotledger.model.project.PlanVersion;
-import slotledger.model.project.ProjectState;
 import slotledger.model.work.Job;
 import slotledger.model.work.JobEvent;
 import slotledger.model.work.Round;
@@ -36,17 +35,13 @@ final class DefaultWorkDesk implements WorkDesk {
 
     @Override
     public List<Round> rounds(Path project) throws DeskException {
-        return sessions.with(project, session -> {
-            ProjectState state = session.state();
-            boolean ofThePlan = state.carriedOut().filter(plan -> plan.number() == state.work().plan()).isPresent();
-            return ofThePlan ? state.work().rounds() : List.of();
-        });
+        return sessions.with(project, session -> session.state().rounds());
     }
 
     @Override
     public List<Job> jobs(Path project) throws DeskException {
         return sessions.with(project, session -> {
-            PlanVersion version = carriedOut(session);
+            PlanVersion version = session.carriedOut();
             return session.plan(version).work().stream()
                     .map(machine -> session.running().job(version.number(), machine.machine().tag())).toList();
         });
@@ -55,7 +50,7 @@ final class DefaultWorkDesk implements WorkDesk {
     @Override
     public Job job(Path project, AssetTag machine) throws DeskException {
         return sessions.with(project, session -> {
-            PlanVersion version = carriedOut(session);
+            PlanVersion version = session.carriedOut();
             mustHaveJob(session, version, machine);
             return session.running().job(version.number(), machine);
         });
@@ -67,7 +62,7 @@ final class DefaultWorkDesk implements WorkDesk {
             for (int tries = 1; true; tries++) {
                 List<JobEvent> fresh = fresh(session, events);
                 for (JobEvent event : fresh) {
-                    mustHaveJob(session, plan(session, event.plan()), event.machine());
+                    mustHaveJob(session, session.version(event.plan()), event.machine());
                 }
                 try {
                     if (!fresh.isEmpty()) {
@@ -93,16 +88,6 @@ final class DefaultWorkDesk implements WorkDesk {
         Set<Job> jobs = new LinkedHashSet<>();
         events.forEach(event -> jobs.add(session.running().job(event.plan(), event.machine())));
         return new ArrayList<>(jobs);
-    }
-
-    private static PlanVersion carriedOut(WorkSession session) throws DeskException {
-        return session.state().carriedOut().orElseThrow(() -> new DeskException(Trouble.INPUT, "The project "
-                + session.folder() + " keeps no plan yet, so there is no work. \"slotledger plan\" makes one."));
-    }
-
-    private static PlanVersion plan(WorkSession session, int number) throws DeskException {
-        return session.state().plan(number).orElseThrow(() -> new DeskException(Trouble.INPUT, "The project "
-                + session.folder() + " has no plan " + number + ", or it was taken back. Nothing was written down."));
     }
 
     private static void mustHaveJob(WorkSession session, PlanVersion version, AssetTag tag)

@@ -4,7 +4,9 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Collectors;
@@ -107,12 +109,28 @@ final class WorkSession {
         return state.state();
     }
 
-    Path folder() {
-        return folder;
-    }
-
     ProjectStore store() {
         return store;
+    }
+
+    PlanVersion carriedOut() throws DeskException {
+        return held(state().carriedOut());
+    }
+
+    /** The plan that rounds are made of, unless another is named. */
+    PlanVersion toBeCarriedOut() throws DeskException {
+        List<PlanVersion> all = state().plans();
+        return held(all.isEmpty() ? Optional.empty() : Optional.of(all.get(all.size() - 1)));
+    }
+
+    private PlanVersion held(Optional<PlanVersion> version) throws DeskException {
+        return version.orElseThrow(() -> new DeskException(Trouble.INPUT, "The project " + folder
+                + " keeps no plan yet, so there is no work. \"slotledger plan\" makes one."));
+    }
+
+    PlanVersion version(int number) throws DeskException {
+        return state().plan(number).orElseThrow(() -> new DeskException(Trouble.INPUT, "The project " + folder
+                + " has no plan " + number + ", or it was taken back. Nothing was written down."));
     }
 
     /** @throws StoreException of kind CHANGED where somebody else wrote first; then {@link #again} and look anew */

@@ -20,6 +20,8 @@ import picocli.CommandLine.Spec;
             ProjectCorrectCommand.class,
             ProjectPinCommand.class,
             ProjectMuteCommand.class,
+            ProjectRoundsCommand.class,
+            ProjectJobCommand.class,
             ProjectFilesCommand.class,
             ProjectPackCommand.class,
             ProjectUnpackCommand.class

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import slotledger.app.CoordinatorDesk;
 import slotledger.app.DeskException;
 import slotledger.app.FleetDesk;
 import slotledger.app.Label;
@@ -133,6 +134,11 @@ final class FakeDesk implements FleetDesk {
     @Override
     public ProjectDesk projects() {
         return new FakeProjects(calls);
+    }
+
+    @Override
+    public CoordinatorDesk coordinator() {
+        return new FakeCoordinator(calls);
     }
 
     @Override

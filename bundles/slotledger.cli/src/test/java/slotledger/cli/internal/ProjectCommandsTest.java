@@ -20,7 +20,7 @@ class ProjectCommandsTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"create", "import", "history", "undo", "redo", "correct", "pin", "mute", "files", "pack",
-        "unpack"})
+        "unpack", "rounds", "job"})
     void everyCommandHasHelpWithAnExample(String command) {
         assertEquals(0, run("project", command, "--help"));
         assertTrue(out().contains("Usage: slotledger project " + command) && out().contains("Example"), out());
@@ -73,6 +73,46 @@ class ProjectCommandsTest {
         assertEquals(65, run("project", "pin", "p", "--machine", "K-1", "--as-now", "--slot", "A=empty"));
         assertEquals(0, run("project", "pin", "p", "--machine", "K-1", "--slot", "A=8 GB", "--slot", "B=empty"));
         assertTrue(desk.calls().contains("pin K-1 {A=8 GB, B=empty}"), desk.calls().toString());
+    }
+
+    @Test
+    void roundsAreShownWithWhatComesBeforeAndWhatToFetch() {
+        assertEquals(0, run("project", "rounds", "p", "--round", "main-02"));
+        assertTrue(out().contains("main-02  Ben, Main / 101"), out());
+        assertTrue(out().contains("round main-01, because"), out());
+        assertTrue(out().contains("1 x 8 GB DDR4 DIMM") && out().contains("from order A-1"), out());
+        assertTrue(out().contains("out of K-9, S1, for DIMM2"), out());
+        assertTrue(out().contains("2 planned"), out());
+        assertEquals(65, run("project", "rounds", "p", "--round", "other"));
+    }
+
+    @Test
+    void roundsAreMadeForTechniciansAndTheirTimes() {
+        assertEquals(0, run("project", "rounds", "p", "--technician", "Ben", "--as", "anna", "--window",
+                "Main / 101=2026-12-01 08:00-12:00"));
+        assertEquals(List.of("rounds [Ben] [OpenTime[place=Main / 101, window=Window[from=2026-12-01T08:00, "
+                + "until=2026-12-01T12:00]]] by anna"), desk.calls());
+        assertEquals(65, run("project", "rounds", "p", "--technician", "Ben", "--window", "tomorrow"));
+        assertTrue(err().contains("2026-12-01 08:00-12:00"), err());
+        assertEquals(65, run("project", "rounds", "p", "--technician", "Ben", "--window",
+                "2026-12-01 12:00-08:00"));
+    }
+
+    @Test
+    void whatHappenedToJobsIsWrittenDown() {
+        assertEquals(0, run("project", "job", "p", "K-1", "K-2", "--as", "ben", "--step", "2", "--serial",
+                "DIMM1=00A1", "--other", "DIMM2=dusty", "--state", "done-differently"));
+        assertEquals(8, desk.calls().size());
+        assertEquals("K-2 Became[state=DONE_DIFFERENTLY, reason=] by ben", desk.calls().get(7));
+        assertTrue(out().contains("done differently"), out());
+    }
+
+    @Test
+    void aJobThatFailedMustSayWhyAndAStateThatIsNoneIsRefused() {
+        assertEquals(65, run("project", "job", "p", "K-1", "--state", "failed"));
+        assertEquals(65, run("project", "job", "p", "K-1", "--state", "lost"));
+        assertTrue(err().contains("put-back"), err());
+        assertEquals(List.of(), desk.calls());
     }
 
     @Test

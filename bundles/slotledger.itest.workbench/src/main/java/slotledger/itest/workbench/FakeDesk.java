@@ -10,6 +10,7 @@ import java.util.function.Consumer;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.propertytypes.ServiceRanking;
+import slotledger.app.CoordinatorDesk;
 import slotledger.app.DeskException;
 import slotledger.app.FleetDesk;
 import slotledger.app.Label;
@@ -188,6 +189,11 @@ public final class FakeDesk implements FleetDesk {
 
     @Override
     public ProjectDesk projects() {
+        throw new UnsupportedOperationException("The window opens plain folders only.");
+    }
+
+    @Override
+    public CoordinatorDesk coordinator() {
         throw new UnsupportedOperationException("The window opens plain folders only.");
     }
 

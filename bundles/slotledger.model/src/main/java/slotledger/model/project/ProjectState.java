@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import slotledger.model.work.Round;
 import slotledger.model.work.WorkState;
 
 /**
@@ -39,6 +40,11 @@ public record ProjectState(
     public Optional<PlanVersion> carriedOut() {
         Optional<PlanVersion> ofRounds = plan(work.plan());
         return ofRounds.isPresent() || plans.isEmpty() ? ofRounds : Optional.of(plans.get(plans.size() - 1));
+    }
+
+    /** The rounds of the plan that is carried out; none where none were made of it. */
+    public List<Round> rounds() {
+        return carriedOut().filter(plan -> plan.number() == work.plan()).isPresent() ? work.rounds() : List.of();
     }
 
     /** The plan of that number, if it holds. */

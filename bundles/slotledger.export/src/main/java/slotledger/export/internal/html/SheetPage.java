@@ -48,7 +48,7 @@ final class SheetPage {
         for (Line step : sheet.steps()) {
             tick(number++ + ".", step);
         }
-        html.raw("</ol>\n");
+        html.raw("</ol>\n<h2>A step back</h2>\n<p>").line(sheet.stepBack()).raw("</p>\n");
         result();
         records();
         notes();

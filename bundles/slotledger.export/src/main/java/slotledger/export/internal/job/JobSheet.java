@@ -17,6 +17,7 @@ import slotledger.model.plan.MachinePlan;
  * @param heed      machines that come before and after, doubts about the inventory
  * @param cautions  what to heed for people and parts
  * @param steps     what to do, in order
+ * @param stepBack  how it is brought back to what it held before
  * @param expected  name and value of what results
  * @param firmware  what the firmware should show
  * @param received  slots that get a module, for its serial number
@@ -33,6 +34,7 @@ public record JobSheet(
         List<Line> heed,
         List<String> cautions,
         List<Line> steps,
+        Line stepBack,
         List<Line> expected,
         List<String> firmware,
         List<SlotState> received,

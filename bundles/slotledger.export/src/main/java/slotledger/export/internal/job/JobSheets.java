@@ -72,7 +72,7 @@ public final class JobSheets {
                 .toList();
         return new JobSheet(plan, board, number(plan) + " of " + numbers.size(), before, after,
                 board.channels().stream().map(Channel::name).toList(), heed(plan), Cautions.of(plan, board.form()),
-                new Steps(book, partners, plan).lines(board.slots()), expected(plan),
+                new Steps(book, partners, plan).lines(board.slots()), StepBack.of(plan), expected(plan),
                 Firmware.lines(plan, board, after), received, board.notes(), sources(board));
     }
 

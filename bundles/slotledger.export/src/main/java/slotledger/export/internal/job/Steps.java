@@ -63,7 +63,8 @@ final class Steps {
         }
         return to instanceof Station.OnShelf
                 ? Line.of("Put it into a bag for the ", "shelf", "; write this machine's tag on the bag.")
-                : Line.of("Put it into the box for ", "disposal", " (recycling as electronics waste, or sale).");
+                : Line.of("Put it into a bag for ", "disposal", " (recycling as electronics waste, or sale) after the "
+                        + "proof; write this machine's tag on the bag.");
     }
 
     private void putIn(String slot, Move move) {

@@ -44,6 +44,7 @@ final class JobSheetPrint {
         bullets(sheet.notes());
         heading("Steps");
         steps();
+        paper.add(stepBack());
         results();
         records();
     }
@@ -148,6 +149,12 @@ final class JobSheetPrint {
             step(table, number++, step);
         }
         paper.add(table);
+    }
+
+    private PdfPTable stepBack() {
+        PdfPTable table = Paper.table(1);
+        table.addCell(tight(paper.plain(Line.of("", "A step back: ").plus(sheet.stepBack()))));
+        return table;
     }
 
     private void step(PdfPTable table, int number, Line line) {

@@ -1,0 +1,46 @@
+package slotledger.cli.internal;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import slotledger.app.CoordinatorDesk;
+import slotledger.app.RoundWish;
+import slotledger.model.machine.AssetTag;
+import slotledger.model.machine.SlotContent;
+import slotledger.model.module.Form;
+import slotledger.model.module.Generation;
+import slotledger.model.module.ModuleKind;
+import slotledger.model.plan.Station;
+import slotledger.model.project.Author;
+import slotledger.model.unit.Capacity;
+import slotledger.model.work.Round;
+import slotledger.model.work.RoundSheet;
+
+/** One round of two machines after another: remembers what it was asked. */
+final class FakeCoordinator implements CoordinatorDesk {
+
+    private static final AssetTag ONE = new AssetTag("K-1");
+
+    private final List<String> calls;
+
+    FakeCoordinator(List<String> calls) {
+        this.calls = calls;
+    }
+
+    @Override
+    public List<RoundSheet> makeRounds(Path project, RoundWish wish, Author author) {
+        calls.add("rounds " + wish.technicians() + " " + wish.windows() + " by " + author.who());
+        return roundSheets(project);
+    }
+
+    @Override
+    public List<RoundSheet> roundSheets(Path project) {
+        SlotContent module = SlotContent.of(ModuleKind.of(Generation.DDR4, Form.DIMM, Capacity.ofGiB(8)));
+        Round round = new Round("main-02", 1, "Ben", "Main", "101", Optional.empty(),
+                List.of(ONE, new AssetTag("K-2")));
+        return List.of(new RoundSheet(round, List.of("main-01"), List.of(),
+                List.of(new RoundSheet.Bag(ONE, List.of(
+                        new RoundSheet.Item(module, new Station.FromOrder("A-1"), "DIMM1"),
+                        new RoundSheet.Item(module, new Station.InSlot(new AssetTag("K-9"), "S1"), "DIMM2"))))));
+    }
+}
