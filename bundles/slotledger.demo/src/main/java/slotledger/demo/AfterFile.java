@@ -20,7 +20,7 @@ final class AfterFile {
     private static final Map<Integer, Slip> SLIPS = Map.of(
             20, Slip.OTHER_SLOT,
             75, Slip.LARGER_MODULE,
-            130, Slip.OTHER_SLOT,
+            76, Slip.OTHER_SLOT,
             180, Slip.NOT_LISTED,
             230, Slip.MISSING_MODULE);
 

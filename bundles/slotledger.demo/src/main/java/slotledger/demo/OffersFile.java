@@ -4,11 +4,17 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Set;
 import org.apache.poi.ss.usermodel.Workbook;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /** offers.xlsx: three suppliers, a sheet each; prices without tax, in euro, all invented. */
 final class OffersFile {
+
+    /** Its prices from 10 and from 50 hold for the packs from there on only. */
+    private static final Set<String> FURTHER = Set.of("QF-D4S8");
+    /** Cheap, and delivered after the day the policy names. */
+    private static final String LATE = "ND-4U8-2N";
 
     void write(Path file) throws IOException {
         try (Workbook book = new XSSFWorkbook()) {
@@ -25,8 +31,8 @@ final class OffersFile {
         SheetPen pen = new SheetPen(book, "Quillfen Components");
         pen.row("Quotation Q-26-1187 for Ellerby Vale Schools, prices in EUR without tax");
         pen.headings("Supplier", "Part", "Module", "Pack size", "Price (EUR)", "Price from 10 (EUR)",
-                "Price from 50 (EUR)", "Stock", "Lead time (days)", "Shipping (EUR)", "Free shipping from (EUR)",
-                "Price date", "Valid until");
+                "Price from 50 (EUR)", "Stock", "Lead time (days)", "Price rule", "Shipping (EUR)",
+                "Free shipping from (EUR)", "Price date", "Valid until");
         Object[][] rows = {
             {"QF-D4U8", "8GB 1Rx8 DDR4-2666 UDIMM non-ECC unbuffered 8Gbit 1.2V", 1, 19.80, 18.90, 17.60, 400, 3},
             {"QF-D4U16", "16GB 2Rx8 DDR4-2666 UDIMM non-ECC unbuffered 8Gbit 1.2V", 1, 36.50, 34.90, 33.20, 200, 3},
@@ -40,10 +46,11 @@ final class OffersFile {
             {"QF-D5U32", "32GB 2Rx8 DDR5-4800 UDIMM non-ECC unbuffered 16Gbit 1.1V", 1, 98.00, 95.50, 92.00, 40, 4},
         };
         for (Object[] row : rows) {
-            pen.row("Quillfen Components", row[0], row[1], row[2], row[3], row[4], row[5], row[6], row[7], 12.00,
-                    500.00, "2026-11-02", "2027-01-31");
+            pen.row("Quillfen Components", row[0], row[1], row[2], row[3], row[4], row[5], row[6], row[7],
+                    FURTHER.contains(row[0]) ? "further packs" : "all packs", 12.00, 500.00, "2026-11-02",
+                    "2027-01-31");
         }
-        pen.widths(22, 16, 58, 10, 12, 18, 18, 8, 16, 14, 22, 12, 12);
+        pen.widths(22, 16, 58, 10, 12, 18, 18, 8, 16, 14, 14, 22, 12, 12);
     }
 
     private void nordvik(Workbook book) {
@@ -52,6 +59,7 @@ final class OffersFile {
                 "Available", "Delivery days", "Delivery charge", "Valid until");
         Object[][] rows = {
             {"ND-4U8-2", "Kit 2x8GB DDR4-2666 DIMM 1Rx8 non-ECC unbuffered 1.2V 8Gbit chips", 2, 36.20, 150},
+            {LATE, "Kit 2x8GB DDR4-2666 DIMM 1Rx8 non-ECC unbuffered 1.2V 8Gbit chips, next container", 2, 31.00, 500},
             {"ND-4U16-2", "Kit 2x16GB DDR4-2666 DIMM 2Rx8 non-ECC unbuffered 1.2V 8Gbit chips", 2, 68.80, 40},
             {"ND-4U16-X4", "16GB DDR4-2666 DIMM 2Rx4 non-ECC unbuffered 1.2V 4Gbit chips, high density", 1, 24.90, 300},
             {"ND-4S8", "8GB DDR4-2666 SO-DIMM 1Rx8 non-ECC unbuffered 1.2V 8Gbit chips", 1, 18.90, 30},
@@ -64,7 +72,8 @@ final class OffersFile {
             {"ND-5S8", "8GB DDR5-5600 SO-DIMM 1Rx16 non-ECC unbuffered 1.1V 16Gbit chips", 1, 29.50, 30},
         };
         for (Object[] row : rows) {
-            pen.row("Nordvik & Daughters", row[0], row[1], row[2], row[3], "EUR", row[4], 7, 9.50, "2026-12-31");
+            pen.row("Nordvik & Daughters", row[0], row[1], row[2], row[3], "EUR", row[4],
+                    row[0].equals(LATE) ? 45 : 7, 9.50, "2026-12-31");
         }
         pen.row("Prices for one pack. Used modules are tested for 24 hours.");
         pen.widths(22, 16, 66, 16, 12, 10, 10, 14, 16, 12);

@@ -1,6 +1,7 @@
 package slotledger.cli.internal;
 
 import java.nio.file.Path;
+import java.util.function.Consumer;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -63,9 +64,10 @@ final class CurveCommand extends DeskCommand {
                     .formatted(points, MOST_POINTS));
         }
         Survey survey = budget.in(desk().survey(project.open(desk()), progress));
+        Consumer<BudgetCurve> soFar = part -> progress.step(CurveText.soFar(part), (double) part.points().size() / points);
         BudgetCurve curve = exact
-                ? desk().ask(survey, progress).curve(points, unused -> { }, progress)
-                : desk().curve(survey, points, unused -> { }, progress);
+                ? desk().ask(survey, progress).curve(points, soFar, progress)
+                : desk().curve(survey, points, soFar, progress);
         Answer.Builder answer = new Answer.Builder();
         CurveText.report(curve, answer);
         if (out != null) {

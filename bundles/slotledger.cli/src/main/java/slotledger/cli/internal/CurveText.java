@@ -16,6 +16,16 @@ final class CurveText {
     private CurveText() {
     }
 
+    /** "3 budgets so far: EUR 500.00 brings 90 machines on target, EUR 7500.00 brings 488". */
+    static String soFar(BudgetCurve curve) {
+        BudgetCurve.Point least = curve.points().get(0);
+        BudgetCurve.Point most = curve.points().get(curve.points().size() - 1);
+        String first = "%s brings %d machines on target".formatted(least.budget(), least.figures().onTarget());
+        return curve.points().size() == 1 ? "one budget so far: " + first
+                : "%d budgets so far: %s, %s brings %d".formatted(
+                        curve.points().size(), first, most.budget(), most.figures().onTarget());
+    }
+
     static void report(BudgetCurve curve, Answer.Builder answer) {
         String currency = curve.points().get(0).budget().currency().getCurrencyCode();
         answer.line(LINE.formatted("Budget, " + currency, "on target", "by weight", "at most", "to pay", "")

@@ -67,6 +67,8 @@ final class FakeQuestions implements PlanQuestions {
 
     @Override
     public BudgetCurve curve(int points, Consumer<BudgetCurve> soFar, Progress progress) {
+        soFar.accept(new BudgetCurve(
+                List.of(new BudgetCurve.Point(money(1000), figures(2, 3, 1000))), Optional.of(money(1000)), 4));
         return new BudgetCurve(List.of(
                 new BudgetCurve.Point(money(0), figures(0, 0, 0)),
                 new BudgetCurve.Point(money(1000), figures(2, 3, 1000)),

@@ -31,8 +31,10 @@ import slotledger.export.internal.order.OrderBook;
 import slotledger.model.finding.Finding;
 import slotledger.model.finding.Severity;
 import slotledger.model.machine.AssetTag;
+import slotledger.model.plan.Figures;
 import slotledger.model.plan.Insights;
 import slotledger.model.plan.Plan;
+import slotledger.model.plan.WithoutChoice;
 import slotledger.model.source.Place;
 import slotledger.model.task.Progress;
 import slotledger.model.trade.Buying;
@@ -90,21 +92,29 @@ class DecisionsPageTest {
                 new Taste(Taste.Attitude.FORBID, Taste.About.SUPPLIER, "Elder", List.of(), 0, HERE),
                 new Taste(Taste.Attitude.PREFER, Taste.About.SUPPLIER, bought.supplier(), List.of(), 3, HERE)),
                 Set.of("nowhere / 1"), OptionalInt.of(99));
-        Plan plan = with(book.plan(), book.plan().policy(), choices, List.of());
+        Figures now = Figures.of(book.plan());
+        Figures dearer = new Figures(now.onTarget() + 1, now.weight() + 3, now.weightBound() + 9, now.payable(),
+                now.cost().plus(SchoolPlan.eur("4")), now.costBound());
+        Plan plan = with(book.plan(), book.plan().policy(), choices, List.of()).withInsights(new Insights(
+                Optional.empty(), List.of(), List.of(), List.of(), List.of(
+                        new WithoutChoice(WithoutChoice.ofUniform("nowhere / 1"), new Figures(now.onTarget(),
+                                now.weight(), now.weight(), now.payable(), now.cost(), now.cost())),
+                        new WithoutChoice(WithoutChoice.ofMostOpened(99), dearer))));
         try (XSSFWorkbook workbook = written(new PlanBook(plan, book.boards(), book.market(), List.of(), List.of()))) {
             List<String> lines = lines(workbook.getSheet("What people decided"));
+            String ask = "Not computed. Plan with --insights to see it here.";
             int all = plan.purchases().stream().mapToInt(line -> line.packs()).sum();
             int preferred = plan.purchases().stream()
                     .filter(line -> line.offer().supplier().equals(bought.supplier()))
                     .mapToInt(line -> line.packs()).sum();
             assertTrue(lines.contains("Preferred | rather supplier %s, worth 3 %% | %d of the %d packs bought are of it"
-                    .formatted(bought.supplier(), preferred, all) + " | choices.yaml, line 4"), lines.toString());
-            assertTrue(lines.contains("Forbidden | no supplier Elder | nothing of it is bought | choices.yaml, line 4"),
-                    lines.toString());
+                    .formatted(bought.supplier(), preferred, all) + " | " + ask + " | choices.yaml, line 4"), lines.toString());
+            assertTrue(lines.contains("Forbidden | no supplier Elder | nothing of it is bought | " + ask
+                    + " | choices.yaml, line 4"), lines.toString());
             assertTrue(lines.contains("Uniform room | nowhere / 1 | 0 machines stand there, 0 of them opened"
-                    + " | choices"), lines.toString());
-            assertTrue(lines.contains("Machines opened | at most 99 | %d machines are opened | choices"
-                    .formatted(plan.work().size())), lines.toString());
+                    + " | as many targets, the same cost | choices"), lines.toString());
+            assertTrue(lines.contains("Machines opened | at most 99 | %d machines are opened | 3 more by weight on target, EUR 4.00 more"
+                    .formatted(plan.work().size()) + " (a better one may exist) | choices"), lines.toString());
             assertEquals(1, lines.stream().filter(line -> line.startsWith("Pin | " + tag)).count());
             assertEquals(2, lines.stream().filter(line -> line.startsWith("Left alone | ")).count());
         }

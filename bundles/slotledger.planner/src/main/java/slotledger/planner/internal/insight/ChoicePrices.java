@@ -51,21 +51,21 @@ final class ChoicePrices {
         Choices all = request.choices();
         List<Decision> decisions = new ArrayList<>();
         for (Pin pin : all.pins()) {
-            decisions.add(new Decision("the pin of " + pin, new Choices(
+            decisions.add(new Decision(WithoutChoice.of(pin), new Choices(
                     without(all.pins(), pin), all.tastes(), all.uniform(), all.mostOpened())));
         }
         for (Taste taste : all.tastes()) {
-            decisions.add(new Decision(text(taste), new Choices(
+            decisions.add(new Decision(WithoutChoice.of(taste), new Choices(
                     all.pins(), without(all.tastes(), taste), all.uniform(), all.mostOpened())));
         }
         for (String room : all.uniform().stream().sorted().toList()) {
             Set<String> others = new HashSet<>(all.uniform());
             others.remove(room);
-            decisions.add(new Decision("to keep the room %s uniform".formatted(room), new Choices(
+            decisions.add(new Decision(WithoutChoice.ofUniform(room), new Choices(
                     all.pins(), all.tastes(), others, all.mostOpened())));
         }
         all.mostOpened().ifPresent(most -> decisions.add(new Decision(
-                "to open at most %d machines".formatted(most),
+                WithoutChoice.ofMostOpened(most),
                 new Choices(all.pins(), all.tastes(), all.uniform(), OptionalInt.empty()))));
         return decisions;
     }
@@ -74,17 +74,5 @@ final class ChoicePrices {
         List<T> others = new ArrayList<>(all);
         others.remove(one);
         return others;
-    }
-
-    private static String text(Taste taste) {
-        String about = switch (taste.about()) {
-            case KIND -> "the kind ";
-            case SUPPLIER -> "the supplier ";
-            case MAKER -> "the maker ";
-        };
-        return switch (taste.attitude()) {
-            case FORBID -> "to do without " + about + taste.name();
-            case PREFER -> "to prefer " + about + taste.name();
-        };
     }
 }
