@@ -6,6 +6,8 @@ public final class Ids {
     public static final String PERSPECTIVE = "slotledger.workbench.perspective";
     public static final String ORDERING = "slotledger.workbench.ordering";
 
+    public static final String HANDS_ON = "slotledger.workbench.handsOn";
+
     public static final String FLEET = "slotledger.workbench.fleet";
     public static final String FINDINGS = "slotledger.workbench.findings";
     public static final String SLOTS = "slotledger.workbench.slots";
@@ -13,6 +15,8 @@ public final class Ids {
     public static final String PLAN_PART = "slotledger.workbench.planPart";
     public static final String CURVE = "slotledger.workbench.curve";
     public static final String ORDER = "slotledger.workbench.order";
+    public static final String ROUNDS = "slotledger.workbench.rounds";
+    public static final String JOB = "slotledger.workbench.job";
 
     public static final String OPEN_PROJECT = "slotledger.workbench.openProject";
     public static final String PLAN = "slotledger.workbench.plan";
@@ -44,6 +48,21 @@ public final class Ids {
     public static final String ORDER_SUMMARY = "order.summary";
     public static final String ORDER_TREE = "order.tree";
     public static final String ORDER_SENTENCE = "order.sentence";
+
+    public static final String WORK_TAG = "work.tag";
+    public static final String WORK_SUMMARY = "work.summary";
+    public static final String WORK_TREE = "work.tree";
+    public static final String WORK_SENTENCE = "work.sentence";
+    public static final String JOB_HEADING = "job.heading";
+    public static final String JOB_STATE = "job.state";
+    /** Followed by the step's number. */
+    public static final String JOB_STEP = "job.step.";
+    /** Followed by the slot. */
+    public static final String JOB_SERIAL = "job.serial.";
+    public static final String JOB_WORDS = "job.words";
+    public static final String JOB_NOTE = "job.note";
+    /** Followed by the state. */
+    public static final String JOB_BECOMES = "job.becomes.";
 
     private Ids() {
     }

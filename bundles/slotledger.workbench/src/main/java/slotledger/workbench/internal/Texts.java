@@ -188,6 +188,32 @@ public final class Texts extends NLS {
     public static String curve_asked;
     public static String job_curve;
 
+    public static String work_no_history;
+    public static String work_no_plan;
+    public static String work_reading;
+    public static String work_choose;
+    public static String work_tag;
+    public static String work_not_found;
+    public static String work_summary;
+    public static String work_ended;
+    public static String work_window;
+    public static String work_round;
+    public static String work_place;
+    public static String work_memory;
+    public static String work_state;
+    public static String work_is;
+    public static String work_deviation;
+    public static String work_serial;
+    public static String work_words;
+    public static String work_begin;
+    public static String work_done;
+    public static String work_note;
+    public static String work_differently;
+    public static String work_failed;
+    public static String work_put_back;
+    public static String job_record;
+    public static String job_work;
+
     static {
         initializeMessages("slotledger.workbench.internal.texts", Texts.class);
     }

@@ -1,0 +1,94 @@
+package slotledger.workbench.internal.work;
+
+import jakarta.annotation.PostConstruct;
+import jakarta.annotation.PreDestroy;
+import jakarta.inject.Inject;
+import java.util.List;
+import java.util.Optional;
+import org.eclipse.e4.ui.di.Focus;
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Text;
+import slotledger.model.machine.AssetTag;
+import slotledger.workbench.internal.Ids;
+import slotledger.workbench.internal.Texts;
+import slotledger.workbench.internal.lines.LineTree;
+import slotledger.workbench.internal.lines.LineTree.Column;
+import slotledger.workbench.internal.lines.Summarised;
+import slotledger.workbench.internal.session.Session;
+import slotledger.workbench.internal.session.Session.Change;
+
+/** The rounds and their machines; a tag that is typed or scanned leads to its machine. */
+public final class RoundsPart {
+
+    private final Session session;
+    private final WorkSession work;
+    private Runnable unlisten = () -> { };
+    private Text tag;
+    private Summarised part;
+    private LineTree tree;
+
+    @Inject
+    public RoundsPart(Session session, WorkSession work) {
+        this.session = session;
+        this.work = work;
+    }
+
+    @PostConstruct
+    void create(Composite parent) {
+        GridLayoutFactory.fillDefaults().margins(4, 4).applyTo(parent);
+        tag = new Text(parent, SWT.SEARCH | SWT.ICON_SEARCH);
+        tag.setMessage(Texts.work_tag);
+        tag.setData(Ids.WIDGET, Ids.WORK_TAG);
+        tag.setFont(BigType.of(tag, SWT.NONE));
+        tag.addListener(SWT.DefaultSelection, event -> find());
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(tag);
+        Composite rest = new Composite(parent, SWT.NONE);
+        GridDataFactory.fillDefaults().grab(true, true).applyTo(rest);
+        part = new Summarised(rest, Ids.WORK_SUMMARY);
+        tree = new LineTree(part.below(), Ids.WORK_TREE, Ids.WORK_SENTENCE, List.of(
+                new Column(Texts.work_round, 22, false), new Column(Texts.work_place, 34, false),
+                new Column(Texts.work_memory, 22, false), new Column(Texts.work_state, 18, false)),
+                line -> line.machine().ifPresent(session::look));
+        Runnable toProject = session.listen(change -> {
+            if (change == Change.PROJECT) {
+                work.want(parent.getDisplay()::asyncExec);
+            }
+        });
+        Runnable toWork = work.listen(this::show);
+        unlisten = () -> {
+            toProject.run();
+            toWork.run();
+        };
+        work.want(parent.getDisplay()::asyncExec);
+        show();
+    }
+
+    @Focus
+    void focus() {
+        tag.setFocus();
+    }
+
+    @PreDestroy
+    void close() {
+        unlisten.run();
+    }
+
+    private void find() {
+        Optional<AssetTag> found = work.work().flatMap(now -> now.find(tag.getText()));
+        found.ifPresent(session::look);
+        part.say(found.isPresent() ? summary() : Texts.with(Texts.work_not_found, tag.getText()));
+        tag.selectAll();
+    }
+
+    private String summary() {
+        return work.work().map(RoundLines::summary).or(work::hindrance).orElse(Texts.work_reading);
+    }
+
+    private void show() {
+        part.say(summary());
+        tree.show(work.work().map(RoundLines::of).orElse(List.of()));
+    }
+}

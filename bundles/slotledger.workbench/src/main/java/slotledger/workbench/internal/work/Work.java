@@ -1,0 +1,91 @@
+package slotledger.workbench.internal.work;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import slotledger.app.CardDesk;
+import slotledger.app.DeskException;
+import slotledger.app.WorkDesk;
+import slotledger.model.machine.AssetTag;
+import slotledger.model.task.Progress;
+import slotledger.model.work.Job;
+import slotledger.model.work.JobCard;
+import slotledger.model.work.Round;
+
+/**
+ * The work on a project's machines as far as it has come.
+ *
+ * @param project folder of the project
+ * @param rounds  none where none were made
+ * @param cards   what is to be done, by machine, in the order of work
+ * @param jobs    how far it is, by machine, in the order of work
+ */
+public record Work(Path project, List<Round> rounds, Map<AssetTag, JobCard> cards, Map<AssetTag, Job> jobs) {
+
+    public Work {
+        Objects.requireNonNull(project, "project");
+        rounds = List.copyOf(rounds);
+        cards = Collections.unmodifiableMap(new LinkedHashMap<>(cards));
+        jobs = Collections.unmodifiableMap(new LinkedHashMap<>(jobs));
+    }
+
+    /** Asks the desks; long work. */
+    static Work read(WorkDesk desk, CardDesk cardDesk, Path project, Progress progress) throws DeskException {
+        Map<AssetTag, Job> jobs = new LinkedHashMap<>();
+        desk.jobs(project).forEach(job -> jobs.put(job.machine(), job));
+        Map<AssetTag, JobCard> cards = new LinkedHashMap<>();
+        if (!jobs.isEmpty()) {
+            int plan = jobs.values().iterator().next().plan();
+            cardDesk.cards(project, plan, progress).forEach(card -> cards.put(card.machine(), card));
+        }
+        return new Work(project, desk.rounds(project), cards, jobs);
+    }
+
+    /** The same after some jobs went on. */
+    Work with(List<Job> changed) {
+        Map<AssetTag, Job> all = new LinkedHashMap<>(jobs);
+        changed.forEach(job -> all.put(job.machine(), job));
+        return new Work(project, rounds, cards, all);
+    }
+
+    /**
+     * The machine somebody means who typed or scanned something: its tag or serial number, without regard to case, or
+     * a part of the tag that only one machine has.
+     */
+    Optional<AssetTag> find(String typed) {
+        String wanted = typed.strip().toLowerCase(Locale.ROOT);
+        if (wanted.isEmpty()) {
+            return Optional.empty();
+        }
+        List<AssetTag> near = new ArrayList<>();
+        for (JobCard card : cards.values()) {
+            String tag = card.machine().value().toLowerCase(Locale.ROOT);
+            if (tag.equals(wanted) || card.serial().toLowerCase(Locale.ROOT).equals(wanted)) {
+                return Optional.of(card.machine());
+            }
+            if (tag.contains(wanted)) {
+                near.add(card.machine());
+            }
+        }
+        return near.size() == 1 ? Optional.of(near.get(0)) : Optional.empty();
+    }
+
+    /** The next machine of the same round, or of the order of work where there are no rounds, that is still to do. */
+    Optional<AssetTag> after(AssetTag machine) {
+        List<AssetTag> way = rounds.stream().map(Round::machines).filter(machines -> machines.contains(machine))
+                .findFirst().orElseGet(() -> List.copyOf(jobs.keySet()));
+        return way.subList(way.indexOf(machine) + 1, way.size()).stream()
+                .filter(tag -> jobs.containsKey(tag) && !jobs.get(tag).state().isEnded()).findFirst();
+    }
+
+    /** How many jobs have ended. */
+    long ended() {
+        return jobs.values().stream().filter(job -> job.state().isEnded()).count();
+    }
+}
