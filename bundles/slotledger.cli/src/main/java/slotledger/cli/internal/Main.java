@@ -9,6 +9,7 @@ import picocli.CommandLine;
 import slotledger.app.DeskException;
 import slotledger.app.FleetDesk;
 import slotledger.model.task.CancelledException;
+import slotledger.serve.PhoneService;
 
 /** The command line as a component: what it needs of the other bundles comes through its constructor. */
 @Component(service = Main.class)
@@ -20,10 +21,12 @@ public final class Main {
     private static final int HELP_WIDTH = 110;
 
     private final FleetDesk desk;
+    private final PhoneService phones;
 
     @Activate
-    public Main(@Reference FleetDesk desk) {
+    public Main(@Reference FleetDesk desk, @Reference PhoneService phones) {
         this.desk = desk;
+        this.phones = phones;
     }
 
     /** Runs one command and returns the exit code. */
@@ -32,7 +35,7 @@ public final class Main {
     }
 
     int run(String[] arguments, Console console) {
-        CommandLine line = new CommandLine(new RootCommand(), new CommandFactory(desk, console));
+        CommandLine line = new CommandLine(new RootCommand(), new CommandFactory(desk, phones, console));
         line.setOut(new PrintWriter(console.out(), true));
         line.setErr(new PrintWriter(console.err(), true));
         line.setUsageHelpWidth(HELP_WIDTH);

@@ -29,6 +29,7 @@ import picocli.CommandLine.Spec;
             MatrixCommand.class,
             BoardsCommand.class,
             ProjectCommand.class,
+            ServeCommand.class,
             LabelCommand.class,
             FirmwareCommand.class,
             FamiliesCommand.class,

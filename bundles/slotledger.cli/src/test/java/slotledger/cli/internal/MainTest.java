@@ -207,7 +207,7 @@ class MainTest {
         out.reset();
         err.reset();
         Console console = new Console(stream(out), stream(err), false);
-        return new Main(desk).run(arguments, console);
+        return new Main(desk, new FakePhones()).run(arguments, console);
     }
 
     private static PrintStream stream(ByteArrayOutputStream bytes) {

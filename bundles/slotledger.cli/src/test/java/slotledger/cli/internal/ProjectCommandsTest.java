@@ -134,7 +134,7 @@ class ProjectCommandsTest {
     }
 
     private int run(String... arguments) {
-        return new Main(desk).run(arguments, console());
+        return new Main(desk, new FakePhones()).run(arguments, console());
     }
 
     private String out() {

@@ -17,6 +17,7 @@ import slotledger.model.machine.AssetTag;
  * @param heed      what must be known before it is opened: other machines, doubts about the inventory
  * @param cautions  what to heed for people and parts
  * @param steps     what to do; the first is number 1
+ * @param stepBack  how it is brought back to what it held before
  * @param before    its slots before the work
  * @param after     its slots after the work
  * @param slots     labels of all its slots, in the board's order
@@ -34,6 +35,7 @@ public record JobCard(
         List<String> heed,
         List<String> cautions,
         List<String> steps,
+        String stepBack,
         Picture before,
         Picture after,
         List<String> slots,
@@ -53,6 +55,7 @@ public record JobCard(
         heed = List.copyOf(heed);
         cautions = List.copyOf(cautions);
         steps = List.copyOf(steps);
+        Objects.requireNonNull(stepBack, "stepBack");
         Objects.requireNonNull(before, "before");
         Objects.requireNonNull(after, "after");
         slots = List.copyOf(slots);

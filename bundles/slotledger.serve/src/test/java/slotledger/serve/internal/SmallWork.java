@@ -99,6 +99,7 @@ final class SmallWork implements WorkDesk, CardDesk {
                         "Put one " + module + " into slot DIMM1. It is new.",
                         "Put one " + module + " into slot DIMM2. It is new.",
                         "Check that all latches are closed, put back what you took off, close the machine."),
+                "Power off, unplug, take out what was put in (DIMM1, DIMM2).",
                 picture(odd, "4 GB DDR4-2133", "take out", ""), picture(odd, "8 GB DDR4-2400", "put in", "put in"),
                 List.of("DIMM1", "DIMM2"),
                 List.of(new JobCard.Receiving("DIMM1", module), new JobCard.Receiving("DIMM2", module)),

@@ -46,6 +46,7 @@ public final class DefaultJobCards implements JobCards {
                 texts(sheet.heed()),
                 Stream.concat(sheet.cautions().stream(), sheet.notes().stream()).map(Texts::line).toList(),
                 texts(sheet.steps()),
+                Texts.line(sheet.stepBack().toString()),
                 picture(sheet, sheet.before()),
                 picture(sheet, sheet.after()),
                 sheet.after().stream().map(state -> state.slot().label()).toList(),

@@ -58,6 +58,7 @@ public final class RoundWriter {
         texts(node.putArray("heed"), card.heed());
         texts(node.putArray("cautions"), card.cautions());
         texts(node.putArray("steps"), card.steps());
+        node.put("stepBack", card.stepBack());
         picture(node.putObject("before"), card.before());
         picture(node.putObject("after"), card.after());
         texts(node.putArray("slots"), card.slots());

@@ -58,6 +58,7 @@ class MachineScreen {
         ? [element("h2", { text: "Serial numbers" }), ...card.receiving.map(each => this.serial(each))] : []),
       this.differs(),
       fold("What results", false, list(card.expected)),
+      fold("A step back", false, element("p", { text: card.stepBack })),
       this.actions
     ].filter(each => each !== null);
   }
