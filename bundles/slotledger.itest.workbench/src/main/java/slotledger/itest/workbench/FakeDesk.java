@@ -1,5 +1,6 @@
 package slotledger.itest.workbench;
 
+import java.lang.reflect.Proxy;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -9,6 +10,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
+import org.osgi.service.component.annotations.Reference;
 import org.osgi.service.component.propertytypes.ServiceRanking;
 import slotledger.app.CoordinatorDesk;
 import slotledger.app.DeskException;
@@ -64,8 +66,11 @@ public final class FakeDesk implements FleetDesk {
 
     private static final Money NOTHING = Money.zero(SampleFleet.EURO);
 
+    private final FakeWork work;
+
     @Activate
-    public FakeDesk() {
+    public FakeDesk(@Reference FakeWork work) {
+        this.work = work;
     }
 
     @Override
@@ -187,9 +192,16 @@ public final class FakeDesk implements FleetDesk {
                 Bandwidth.NONE, false);
     }
 
+    /** Only so that a kept plan can be asked for. */
     @Override
     public ProjectDesk projects() {
-        throw new UnsupportedOperationException("The window opens plain folders only.");
+        return (ProjectDesk) Proxy.newProxyInstance(FakeDesk.class.getClassLoader(), new Class<?>[] {ProjectDesk.class},
+                (proxy, method, arguments) -> {
+                    if (method.getName().equals("writePlan")) {
+                        return null;
+                    }
+                    throw unused();
+                });
     }
 
     @Override
@@ -199,7 +211,7 @@ public final class FakeDesk implements FleetDesk {
 
     @Override
     public WorkDesk work() {
-        throw new UnsupportedOperationException("The window opens plain folders only.");
+        return work;
     }
 
     @Override
@@ -250,7 +262,7 @@ public final class FakeDesk implements FleetDesk {
 
     @Override
     public Plan reopen(Path planFile, Survey survey) {
-        throw unused();
+        return plan(survey, Progress.NONE);
     }
 
     @Override

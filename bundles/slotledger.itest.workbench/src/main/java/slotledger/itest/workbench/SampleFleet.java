@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import slotledger.app.Project;
+import slotledger.app.Stored;
 import slotledger.app.Survey;
 import slotledger.model.board.Board;
 import slotledger.model.board.Redundancy;
@@ -23,6 +24,10 @@ import slotledger.model.machine.Whereabouts;
 import slotledger.model.module.Form;
 import slotledger.model.observed.ObservedMachine;
 import slotledger.model.observed.ObservedSlot;
+import slotledger.model.project.Change;
+import slotledger.model.project.Original;
+import slotledger.model.project.PlanVersion;
+import slotledger.model.project.ProjectState;
 import slotledger.model.source.Place;
 import slotledger.model.trade.Market;
 import slotledger.model.trade.Policy;
@@ -30,6 +35,7 @@ import slotledger.model.trade.Shelf;
 import slotledger.model.trade.Target;
 import slotledger.model.unit.Capacity;
 import slotledger.model.unit.Money;
+import slotledger.model.work.WorkState;
 
 /** A fleet made up for the tests: desktops PC-1 to PC-30, notebooks NB-1 to NB-9, and one machine of unknown board. */
 final class SampleFleet {
@@ -61,9 +67,15 @@ final class SampleFleet {
                 List.of(unresolved()), Market.NONE, Shelf.EMPTY, Optional.of(policy()), findings());
     }
 
+    /** A project that keeps its history, with one plan. */
     static Project project(Path folder) {
-        return new Project(folder.getFileName().toString(), List.of(folder.resolve(FILE)), Optional.empty(), List.of(),
-                List.of(), List.of(), Optional.empty(), LocalDate.of(2026, 3, 2));
+        String title = folder.getFileName().toString();
+        LocalDate day = LocalDate.of(2026, 3, 2);
+        PlanVersion kept = new PlanVersion(1, 2,
+                new Change.Planned(new Original("plan.json", "0".repeat(64), 1), title, day, 1));
+        return new Project(title, List.of(folder.resolve(FILE)), Optional.empty(), List.of(), List.of(), List.of(),
+                Optional.empty(), Optional.empty(), day, Optional.of(new Stored(folder,
+                        new ProjectState(title, 2, Map.of(), List.of(kept), List.of(), WorkState.NONE))));
     }
 
     private static Machine machine(String tag, String site, String room, Board board, Population now, int row) {

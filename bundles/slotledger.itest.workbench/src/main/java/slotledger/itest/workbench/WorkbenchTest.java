@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashSet;
+import java.util.Map;
 import java.util.Set;
 import org.eclipse.nebula.widgets.nattable.NatTable;
 import org.eclipse.nebula.widgets.nattable.grid.GridRegion;
@@ -18,6 +19,7 @@ import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.graphics.ImageData;
 import org.eclipse.swt.graphics.Rectangle;
+import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Event;
@@ -34,6 +36,11 @@ import org.junit.jupiter.api.Order;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestMethodOrder;
 import org.junit.jupiter.api.io.TempDir;
+import org.osgi.framework.BundleContext;
+import org.osgi.framework.FrameworkUtil;
+import slotledger.model.machine.AssetTag;
+import slotledger.model.work.Job;
+import slotledger.model.work.JobState;
 
 /** One window, used as a person would: the tests follow on one another. */
 @TestMethodOrder(MethodOrderer.OrderAnnotation.class)
@@ -197,9 +204,71 @@ class WorkbenchTest {
 
     @Test
     @Order(12)
+    void aTagThatIsTypedLeadsToItsJobWhichIsTickedAndEnded() throws Exception {
+        workbench.perspective("slotledger.workbench.handsOn");
+        workbench.await("the rounds", () -> text("work.summary").startsWith("3 machines to open, 0 of them through"));
+        type("work.tag", "pc-1");
+        assertEquals("PC-1 · 4 GB to 8 GB", text("job.heading"));
+        press("job.step.1", true);
+        workbench.on(() -> {
+            workbench.widget(Text.class, "job.serial.A2").setText("00AB12");
+            workbench.widget(Text.class, "job.serial.A2").notifyListeners(SWT.FocusOut, new Event());
+            return null;
+        });
+        assertFalse(workbench.on(() -> workbench.widget(Button.class, "job.becomes.failed").isEnabled()));
+        workbench.on(() -> {
+            workbench.widget(Text.class, "job.words").setText("the fan is loose");
+            return null;
+        });
+        press("job.note", false);
+        workbench.await("the deviation", () -> text("job.state").contains("Other than planned: the fan is loose"));
+        press("job.becomes.done", false);
+        workbench.await("the next machine", () -> text("work.summary").startsWith("3 machines to open, 1 of them"));
+        assertEquals("PC-2 · 4 GB to 8 GB", text("job.heading"));
+        FakeWork work = service(FakeWork.class);
+        Job job = work.job(projects, new AssetTag("PC-1"));
+        assertEquals(JobState.DONE, job.state());
+        assertEquals(Set.of(1), job.ticked());
+        assertEquals(Map.of("A2", "00AB12"), job.serials());
+    }
+
+    @Test
+    @Order(13)
+    void aTagThatSeveralMachinesHaveNamesThem() {
+        type("work.tag", "c-1");
+        assertTrue(text("work.summary").startsWith("“c-1” may mean PC-1, PC-12."), text("work.summary"));
+        type("work.tag", "zz");
+        assertTrue(text("work.summary").startsWith("The plan opens no machine with “zz”"), text("work.summary"));
+    }
+
+    @Test
+    @Order(14)
     void theWindowClosesWithoutAComplaint() throws Exception {
         assertEquals(0, workbench.close());
         assertFalse(PlatformUI.isWorkbenchRunning());
+    }
+
+    private static void type(String field, String words) {
+        workbench.on(() -> {
+            Text text = workbench.widget(Text.class, field);
+            text.setText(words);
+            text.notifyListeners(SWT.DefaultSelection, new Event());
+            return null;
+        });
+    }
+
+    private static void press(String button, boolean selected) {
+        workbench.on(() -> {
+            Button pressed = workbench.widget(Button.class, button);
+            pressed.setSelection(selected);
+            pressed.notifyListeners(SWT.Selection, new Event());
+            return null;
+        });
+    }
+
+    private static <T> T service(Class<T> type) {
+        BundleContext context = FrameworkUtil.getBundle(WorkbenchTest.class).getBundleContext();
+        return context.getService(context.getServiceReference(type));
     }
 
     /** All lines of the grid, whether or not they are scrolled into sight. */

@@ -194,6 +194,7 @@ public final class Texts extends NLS {
     public static String work_choose;
     public static String work_tag;
     public static String work_not_found;
+    public static String work_several;
     public static String work_summary;
     public static String work_ended;
     public static String work_window;

@@ -5,6 +5,8 @@ import jakarta.annotation.PreDestroy;
 import jakarta.inject.Inject;
 import java.util.Optional;
 import org.eclipse.e4.ui.di.Focus;
+import org.eclipse.e4.ui.workbench.modeling.EPartService;
+import org.eclipse.e4.ui.workbench.modeling.EPartService.PartState;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.ScrolledComposite;
 import org.eclipse.swt.layout.FillLayout;
@@ -12,6 +14,7 @@ import org.eclipse.swt.widgets.Composite;
 import slotledger.model.machine.AssetTag;
 import slotledger.model.work.JobCard;
 import slotledger.model.work.JobEvent;
+import slotledger.workbench.internal.Ids;
 import slotledger.workbench.internal.session.Session;
 import slotledger.workbench.internal.session.Session.Change;
 
@@ -20,14 +23,16 @@ public final class JobPart {
 
     private final Session session;
     private final WorkSession work;
+    private final EPartService parts;
     private Runnable unlisten = () -> { };
     private ScrolledComposite frame;
     private JobForm form;
 
     @Inject
-    public JobPart(Session session, WorkSession work) {
+    public JobPart(Session session, WorkSession work, EPartService parts) {
         this.session = session;
         this.work = work;
+        this.parts = parts;
     }
 
     @PostConstruct
@@ -85,12 +90,13 @@ public final class JobPart {
         }
     }
 
-    /** Once a machine is through, the next one of the round is shown. */
+    /** Once a machine is through, the next one of the round is shown, and another tag can be scanned at once. */
     private void happened(JobEvent.What what) {
         AssetTag machine = form.card().orElseThrow().machine();
         work.happened(machine, what, frame.getDisplay()::asyncExec);
         if (what instanceof JobEvent.What.Became became && became.state().isEnded()) {
             work.work().flatMap(now -> now.after(machine)).ifPresent(session::look);
+            parts.showPart(Ids.ROUNDS, PartState.ACTIVATE);
         }
     }
 }

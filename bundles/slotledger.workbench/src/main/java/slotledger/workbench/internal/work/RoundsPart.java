@@ -4,8 +4,10 @@ import jakarta.annotation.PostConstruct;
 import jakarta.annotation.PreDestroy;
 import jakarta.inject.Inject;
 import java.util.List;
-import java.util.Optional;
+import java.util.stream.Collectors;
 import org.eclipse.e4.ui.di.Focus;
+import org.eclipse.e4.ui.workbench.modeling.EPartService;
+import org.eclipse.e4.ui.workbench.modeling.EPartService.PartState;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.swt.SWT;
@@ -23,17 +25,21 @@ import slotledger.workbench.internal.session.Session.Change;
 /** The rounds and their machines; a tag that is typed or scanned leads to its machine. */
 public final class RoundsPart {
 
+    private static final int MOST_NAMED = 6;
+
     private final Session session;
     private final WorkSession work;
+    private final EPartService parts;
     private Runnable unlisten = () -> { };
     private Text tag;
     private Summarised part;
     private LineTree tree;
 
     @Inject
-    public RoundsPart(Session session, WorkSession work) {
+    public RoundsPart(Session session, WorkSession work, EPartService parts) {
         this.session = session;
         this.work = work;
+        this.parts = parts;
     }
 
     @PostConstruct
@@ -49,8 +55,8 @@ public final class RoundsPart {
         GridDataFactory.fillDefaults().grab(true, true).applyTo(rest);
         part = new Summarised(rest, Ids.WORK_SUMMARY);
         tree = new LineTree(part.below(), Ids.WORK_TREE, Ids.WORK_SENTENCE, List.of(
-                new Column(Texts.work_round, 22, false), new Column(Texts.work_place, 34, false),
-                new Column(Texts.work_memory, 22, false), new Column(Texts.work_state, 18, false)),
+                new Column(Texts.work_round, 30, false), new Column(Texts.work_place, 30, false),
+                new Column(Texts.work_memory, 20, false), new Column(Texts.work_state, 15, false)),
                 line -> line.machine().ifPresent(session::look));
         Runnable toProject = session.listen(change -> {
             if (change == Change.PROJECT) {
@@ -77,10 +83,18 @@ public final class RoundsPart {
     }
 
     private void find() {
-        Optional<AssetTag> found = work.work().flatMap(now -> now.find(tag.getText()));
-        found.ifPresent(session::look);
-        part.say(found.isPresent() ? summary() : Texts.with(Texts.work_not_found, tag.getText()));
+        List<AssetTag> meant = work.work().map(now -> now.meant(tag.getText())).orElse(List.of());
+        part.say(switch (meant.size()) {
+            case 0 -> Texts.with(Texts.work_not_found, tag.getText());
+            case 1 -> summary();
+            default -> Texts.with(Texts.work_several, tag.getText(), meant.stream().limit(MOST_NAMED)
+                    .map(AssetTag::value).collect(Collectors.joining(", ")));
+        });
         tag.selectAll();
+        if (meant.size() == 1) {
+            session.look(meant.get(0));
+            parts.showPart(Ids.JOB, PartState.ACTIVATE);
+        }
     }
 
     private String summary() {

@@ -55,25 +55,22 @@ public record Work(Path project, List<Round> rounds, Map<AssetTag, JobCard> card
     }
 
     /**
-     * The machine somebody means who typed or scanned something: its tag or serial number, without regard to case, or
-     * a part of the tag that only one machine has.
+     * The machines somebody may mean who typed or scanned something, without regard to case: only the one whose tag or
+     * serial number it is, if there is one; else all whose tag has it as a part.
      */
-    Optional<AssetTag> find(String typed) {
+    List<AssetTag> meant(String typed) {
         String wanted = typed.strip().toLowerCase(Locale.ROOT);
-        if (wanted.isEmpty()) {
-            return Optional.empty();
-        }
         List<AssetTag> near = new ArrayList<>();
         for (JobCard card : cards.values()) {
             String tag = card.machine().value().toLowerCase(Locale.ROOT);
-            if (tag.equals(wanted) || card.serial().toLowerCase(Locale.ROOT).equals(wanted)) {
-                return Optional.of(card.machine());
+            if (tag.equals(wanted) || !wanted.isEmpty() && card.serial().toLowerCase(Locale.ROOT).equals(wanted)) {
+                return List.of(card.machine());
             }
-            if (tag.contains(wanted)) {
+            if (!wanted.isEmpty() && tag.contains(wanted)) {
                 near.add(card.machine());
             }
         }
-        return near.size() == 1 ? Optional.of(near.get(0)) : Optional.empty();
+        return near;
     }
 
     /** The next machine of the same round, or of the order of work where there are no rounds, that is still to do. */
