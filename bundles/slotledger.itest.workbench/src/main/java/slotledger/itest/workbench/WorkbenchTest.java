@@ -7,7 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.HashSet;
 import java.util.Map;
 import java.util.Set;
 import org.eclipse.nebula.widgets.nattable.NatTable;
@@ -15,10 +14,6 @@ import org.eclipse.nebula.widgets.nattable.grid.GridRegion;
 import org.eclipse.nebula.widgets.nattable.layer.CompositeLayer;
 import org.eclipse.nebula.widgets.nattable.viewport.ViewportLayer;
 import org.eclipse.swt.SWT;
-import org.eclipse.swt.graphics.GC;
-import org.eclipse.swt.graphics.Image;
-import org.eclipse.swt.graphics.ImageData;
-import org.eclipse.swt.graphics.Rectangle;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Control;
@@ -363,43 +358,15 @@ class WorkbenchTest {
     }
 
     private static int colours(String widget) {
-        ImageData pixels = pixels(widget);
-        Set<Integer> colours = new HashSet<>();
-        for (int y = 0; y < pixels.height; y++) {
-            for (int x = 0; x < pixels.width; x++) {
-                colours.add(pixels.getPixel(x, y));
-            }
-        }
-        return colours.size();
+        return pixels(widget).colours();
     }
 
-    /** How many pixels are not of the colour at the upper left, which is the paper's. */
     private static long ink(String widget) {
-        ImageData pixels = pixels(widget);
-        int paper = pixels.getPixel(1, 1);
-        long ink = 0;
-        for (int y = 0; y < pixels.height; y++) {
-            for (int x = 0; x < pixels.width; x++) {
-                ink += pixels.getPixel(x, y) == paper ? 0 : 1;
-            }
-        }
-        return ink;
+        return pixels(widget).ink();
     }
 
-    /** The pixels on the screen, as far as the widget is scrolled into sight. */
-    private static ImageData pixels(String widget) {
+    private static Pixels pixels(String widget) {
         settle();
-        return workbench.on(() -> {
-            Control control = workbench.widget(Control.class, widget);
-            control.update();
-            GC gc = new GC(control);
-            Rectangle sight = control.getBounds().intersection(control.getParent().getClientArea());
-            Image image = new Image(control.getDisplay(), sight.width, sight.height);
-            gc.copyArea(image, 0, 0);
-            gc.dispose();
-            ImageData data = image.getImageData();
-            image.dispose();
-            return data;
-        });
+        return workbench.on(() -> Pixels.of(workbench.widget(Control.class, widget)));
     }
 }

@@ -103,6 +103,9 @@ final class JobForm {
         }
         shown.receiving().forEach(this::serial);
         shown.expected().forEach(text -> sentence(text, all.getFont(), ""));
+        if (!shown.stepBack().isEmpty()) {
+            sentence(shown.stepBack(), all.getFont(), "");
+        }
         ending();
     }
 

@@ -29,7 +29,8 @@ class WorkTest {
         for (String tag : tags) {
             JobCard.Picture picture = new JobCard.Picture("", List.of());
             cards.put(new AssetTag(tag), new JobCard(new AssetTag(tag), 1, "1 of 9", "North, Lab", "KB-510",
-                    "S-" + tag + "X", "8 GB to 16 GB", List.of(), List.of(), List.of("Open it."), picture, picture,
+                    "S-" + tag + "X", "8 GB to 16 GB", List.of(), List.of(), List.of("Open it."), "",
+                    picture, picture,
                     List.of("A1"), List.of(), List.of()));
             jobs.put(new AssetTag(tag), Job.planned(new AssetTag(tag), 1));
         }
