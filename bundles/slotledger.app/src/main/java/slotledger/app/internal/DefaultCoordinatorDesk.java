@@ -1,27 +1,40 @@
 package slotledger.app.internal;
 
 import java.nio.file.Path;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.OptionalInt;
+import java.util.Set;
 import slotledger.app.CoordinatorDesk;
 import slotledger.app.DeskException;
 import slotledger.app.DeskException.Trouble;
 import slotledger.app.RoundWish;
+import slotledger.app.Survey;
+import slotledger.model.delivery.Delivery;
+import slotledger.model.delivery.OrderStatus;
+import slotledger.model.delivery.Settlement;
+import slotledger.model.delivery.TradeEvent;
+import slotledger.model.machine.AssetTag;
 import slotledger.model.plan.MachinePlan;
 import slotledger.model.project.Author;
 import slotledger.model.project.Change;
 import slotledger.model.project.PlanVersion;
 import slotledger.model.project.ProjectState;
+import slotledger.model.task.Progress;
+import slotledger.model.work.JobState;
 import slotledger.model.work.Round;
 import slotledger.model.work.RoundSheet;
+import slotledger.store.StoreException;
 
 /** Strings together the journal and what is made of a plan on its way to the proof. */
 final class DefaultCoordinatorDesk implements CoordinatorDesk {
 
     private final WorkSessions sessions;
+    private final Arrivals arrivals;
 
-    DefaultCoordinatorDesk(WorkSessions sessions) {
+    DefaultCoordinatorDesk(WorkSessions sessions, Arrivals arrivals) {
         this.sessions = sessions;
+        this.arrivals = arrivals;
     }
 
     @Override
@@ -47,6 +60,53 @@ final class DefaultCoordinatorDesk implements CoordinatorDesk {
             List<Round> rounds = state.rounds();
             return rounds.isEmpty() ? List.of() : RoundSheet.of(session.plan(state.carriedOut().orElseThrow()), rounds);
         });
+    }
+
+    @Override
+    public OrderStatus order(Path project, OptionalInt plan) throws DeskException {
+        return sessions.with(project, session -> status(session, wanted(session, plan)));
+    }
+
+    @Override
+    public OrderStatus record(Path project, TradeEvent event, Author author) throws DeskException {
+        return sessions.with(project, session -> {
+            PlanVersion version = session.version(event.plan());
+            OrderCheck.mustFit(event, status(session, version));
+            session.append(new Change.Traded(event), author);
+            return status(session, version);
+        });
+    }
+
+    @Override
+    public Delivery allot(Path project, OptionalInt plan, Progress progress) throws DeskException {
+        Told told = sessions.with(project, session -> told(session, wanted(session, plan)));
+        return arrivals.arrived(told.status().plan(), told.status().receipts(), told.done(), progress);
+    }
+
+    @Override
+    public Settlement settle(Path project, OptionalInt plan, Survey survey, Progress progress) throws DeskException {
+        Told told = sessions.with(project, session -> told(session, wanted(session, plan)));
+        return arrivals.settle(told.status().plan(), told.status().receipts(), told.done(), survey.fleet().boards(),
+                survey.market(), progress);
+    }
+
+    private record Told(OrderStatus status, Set<AssetTag> done) {
+    }
+
+    private static Told told(WorkSession session, PlanVersion version) throws StoreException, DeskException {
+        Set<AssetTag> done = new LinkedHashSet<>();
+        for (MachinePlan machine : session.plan(version).work()) {
+            AssetTag tag = machine.machine().tag();
+            JobState state = session.running().job(version.number(), tag).state();
+            if (state == JobState.DONE || state == JobState.DONE_DIFFERENTLY) {
+                done.add(tag);
+            }
+        }
+        return new Told(status(session, version), done);
+    }
+
+    private static OrderStatus status(WorkSession session, PlanVersion version) throws StoreException, DeskException {
+        return OrderStatus.of(version.number(), session.plan(version), session.state().trade());
     }
 
     private static PlanVersion wanted(WorkSession session, OptionalInt number) throws DeskException {

@@ -20,6 +20,7 @@ import picocli.CommandLine.Spec;
             ProjectCorrectCommand.class,
             ProjectPinCommand.class,
             ProjectMuteCommand.class,
+            ProjectOrderCommand.class,
             ProjectRoundsCommand.class,
             ProjectJobCommand.class,
             ProjectFilesCommand.class,

@@ -107,6 +107,30 @@ class ProjectCommandsTest {
         assertTrue(out().contains("done differently"), out());
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"show", "approve", "sent", "confirmed", "received", "draw", "allot"})
+    void everyCommandAboutTheOrderHasHelpWithAnExample(String command) {
+        assertEquals(0, run("project", "order", command, "--help"));
+        assertTrue(out().contains("Usage: slotledger project order " + command) && out().contains("Example"), out());
+    }
+
+    @Test
+    void anOrderIsApprovedAndSaysSo() {
+        assertEquals(0, run("project", "order", "show", "p"));
+        assertTrue(out().contains("not yet"), out());
+        assertEquals(0, run("project", "order", "approve", "p", "--by", "Head", "--as", "anna"));
+        assertEquals(List.of("Approved[plan=1, by=Head] by anna"), desk.calls());
+        assertTrue(out().contains("by Head (entry 9)"), out());
+        assertEquals(65, run("project", "order", "approve", "p", "--by", " "));
+    }
+
+    @Test
+    void aPartThatIsNotOrderedIsRefused() {
+        assertEquals(65, run("project", "order", "received", "p", "--part", "X", "--good", "1"));
+        assertTrue(err().contains("\"X\" is no part of the order"), err());
+        assertEquals(List.of(), desk.calls());
+    }
+
     @Test
     void aJobThatFailedMustSayWhyAndAStateThatIsNoneIsRefused() {
         assertEquals(65, run("project", "job", "p", "K-1", "--state", "failed"));
