@@ -8,6 +8,7 @@ import slotledger.model.delivery.OrderStatus;
 import slotledger.model.delivery.Settlement;
 import slotledger.model.delivery.TradeEvent;
 import slotledger.model.project.Author;
+import slotledger.model.proof.ClosingProof;
 import slotledger.model.task.Progress;
 import slotledger.model.work.RoundSheet;
 
@@ -44,4 +45,15 @@ public interface CoordinatorDesk {
 
     /** Ends an order of which nothing more will come: the rest is planned anew only as far as that brings targets. */
     Settlement settle(Path project, OptionalInt plan, Survey survey, Progress progress) throws DeskException;
+
+    /**
+     * Compares an inventory taken after the work with the plan that is carried out. Jobs where all agrees end as done;
+     * what differs is named with the cheapest repair.
+     *
+     * @param inventories taken after the work
+     * @param firmware    tables or listings of single machines, which say more than an inventory; may be none
+     * @param files       the project's, for mapping and boards
+     */
+    ClosingProof prove(Path project, List<Path> inventories, List<Path> firmware, Project files, Author author,
+            Progress progress) throws DeskException;
 }

@@ -1,15 +1,21 @@
 package slotledger.app.internal;
 
 import java.nio.file.Path;
+import java.time.Instant;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.UUID;
 import slotledger.app.CoordinatorDesk;
 import slotledger.app.DeskException;
 import slotledger.app.DeskException.Trouble;
+import slotledger.app.Project;
 import slotledger.app.RoundWish;
 import slotledger.app.Survey;
+import slotledger.firmware.FirmwareReading;
 import slotledger.model.delivery.Delivery;
 import slotledger.model.delivery.OrderStatus;
 import slotledger.model.delivery.Settlement;
@@ -20,10 +26,14 @@ import slotledger.model.project.Author;
 import slotledger.model.project.Change;
 import slotledger.model.project.PlanVersion;
 import slotledger.model.project.ProjectState;
+import slotledger.model.proof.ClosingProof;
 import slotledger.model.task.Progress;
+import slotledger.model.work.Job;
+import slotledger.model.work.JobEvent;
 import slotledger.model.work.JobState;
 import slotledger.model.work.Round;
 import slotledger.model.work.RoundSheet;
+import slotledger.rules.MemoryRules;
 import slotledger.store.StoreException;
 
 /** Strings together the journal and what is made of a plan on its way to the proof. */
@@ -31,10 +41,14 @@ final class DefaultCoordinatorDesk implements CoordinatorDesk {
 
     private final WorkSessions sessions;
     private final Arrivals arrivals;
+    private final Surveyor surveyor;
+    private final MemoryRules rules;
 
-    DefaultCoordinatorDesk(WorkSessions sessions, Arrivals arrivals) {
+    DefaultCoordinatorDesk(WorkSessions sessions, Arrivals arrivals, Surveyor surveyor, MemoryRules rules) {
         this.sessions = sessions;
         this.arrivals = arrivals;
+        this.surveyor = surveyor;
+        this.rules = rules;
     }
 
     @Override
@@ -88,6 +102,29 @@ final class DefaultCoordinatorDesk implements CoordinatorDesk {
         Told told = sessions.with(project, session -> told(session, wanted(session, plan)));
         return arrivals.settle(told.status().plan(), told.status().receipts(), told.done(), survey.fleet().boards(),
                 survey.market(), progress);
+    }
+
+    @Override
+    public ClosingProof prove(Path project, List<Path> inventories, List<Path> firmware, Project files, Author author,
+            Progress progress) throws DeskException {
+        List<FirmwareReading> readings = firmware.isEmpty() ? List.of() : Firmware.read(firmware);
+        ProofRun run = new ProofRun(surveyor, rules, inventories, readings, files);
+        return sessions.with(project, session -> {
+            PlanVersion version = session.carriedOut();
+            Map<AssetTag, Job> jobs = new LinkedHashMap<>();
+            for (MachinePlan machine : session.plan(version).work()) {
+                AssetTag tag = machine.machine().tag();
+                jobs.put(tag, session.running().job(version.number(), tag));
+            }
+            ClosingProof closing = run.prove(session.plan(version), jobs, progress);
+            List<JobEvent> ended = closing.closed().stream().map(tag -> new JobEvent(UUID.randomUUID(), tag,
+                    version.number(), Instant.now(), new JobEvent.What.Became(JobState.DONE, "proved by the inventory"
+                            + " of " + closing.proof().date()))).toList();
+            if (!ended.isEmpty()) {
+                session.append(new Change.Worked(ended), author);
+            }
+            return closing;
+        });
     }
 
     private record Told(OrderStatus status, Set<AssetTag> done) {

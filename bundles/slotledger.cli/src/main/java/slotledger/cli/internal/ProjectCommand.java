@@ -23,6 +23,7 @@ import picocli.CommandLine.Spec;
             ProjectOrderCommand.class,
             ProjectRoundsCommand.class,
             ProjectJobCommand.class,
+            ProjectProveCommand.class,
             ProjectFilesCommand.class,
             ProjectPackCommand.class,
             ProjectUnpackCommand.class

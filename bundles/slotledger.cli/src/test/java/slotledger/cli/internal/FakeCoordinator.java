@@ -2,10 +2,12 @@ package slotledger.cli.internal;
 
 import java.nio.file.Path;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import slotledger.app.CoordinatorDesk;
+import slotledger.app.Project;
 import slotledger.app.RoundWish;
 import slotledger.app.Survey;
 import slotledger.model.delivery.Delivery;
@@ -20,6 +22,9 @@ import slotledger.model.module.Generation;
 import slotledger.model.module.ModuleKind;
 import slotledger.model.plan.Station;
 import slotledger.model.project.Author;
+import slotledger.model.proof.ClosingProof;
+import slotledger.model.proof.Deviation;
+import slotledger.model.proof.Proof;
 import slotledger.model.task.Progress;
 import slotledger.model.unit.Capacity;
 import slotledger.model.work.Round;
@@ -73,5 +78,14 @@ final class FakeCoordinator implements CoordinatorDesk {
     @Override
     public Settlement settle(Path project, OptionalInt plan, Survey survey, Progress progress) {
         throw new UnsupportedOperationException();
+    }
+
+    @Override
+    public ClosingProof prove(Path project, List<Path> inventories, List<Path> firmware, Project files, Author author,
+            Progress progress) {
+        calls.add("prove " + inventories + " " + firmware);
+        Deviation slow = new Deviation(ONE, Deviation.Kind.RATE, "", "2400 MT/s", "2133 MT/s", "");
+        return new ClosingProof(new Proof("school", LocalDate.of(2026, 12, 1), List.of(), List.of()), List.of(slow),
+                List.of(new AssetTag("K-2")), 3);
     }
 }

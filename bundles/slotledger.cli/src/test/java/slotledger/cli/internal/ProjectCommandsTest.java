@@ -20,7 +20,7 @@ class ProjectCommandsTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"create", "import", "history", "undo", "redo", "correct", "pin", "mute", "files", "pack",
-        "unpack", "rounds", "job"})
+        "unpack", "rounds", "job", "prove"})
     void everyCommandHasHelpWithAnExample(String command) {
         assertEquals(0, run("project", command, "--help"));
         assertTrue(out().contains("Usage: slotledger project " + command) && out().contains("Example"), out());
@@ -129,6 +129,16 @@ class ProjectCommandsTest {
         assertEquals(65, run("project", "order", "received", "p", "--part", "X", "--good", "1"));
         assertTrue(err().contains("\"X\" is no part of the order"), err());
         assertEquals(List.of(), desk.calls());
+    }
+
+    @Test
+    void aProofNamesCausesInOrderOfEffortAndTheJobsItEnds() {
+        assertEquals(1, run("project", "prove", "p", "--after", "a.xlsx", "--firmware", "dumps"));
+        assertTrue(desk.calls().contains("prove [a.xlsx] [dumps]"), desk.calls().toString());
+        assertTrue(out().contains("runs slower than planned; planned 2400 MT/s; found 2133 MT/s."), out());
+        assertTrue(out().indexOf("1.  ") < out().indexOf("set memory to automatic"), out());
+        assertTrue(out().contains("1 job, because all agrees: K-2"), out());
+        assertTrue(out().contains("3 slots with the serial number"), out());
     }
 
     @Test
