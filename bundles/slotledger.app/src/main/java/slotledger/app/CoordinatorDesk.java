@@ -1,13 +1,16 @@
 package slotledger.app;
 
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import slotledger.model.delivery.Delivery;
 import slotledger.model.delivery.OrderStatus;
 import slotledger.model.delivery.Settlement;
 import slotledger.model.delivery.TradeEvent;
 import slotledger.model.project.Author;
+import slotledger.model.proof.CloseOut;
 import slotledger.model.proof.ClosingProof;
 import slotledger.model.task.Progress;
 import slotledger.model.work.RoundSheet;
@@ -56,4 +59,14 @@ public interface CoordinatorDesk {
      */
     ClosingProof prove(Path project, List<Path> inventories, List<Path> firmware, Project files, Author author,
             Progress progress) throws DeskException;
+
+    /**
+     * How the plan that is carried out ended.
+     *
+     * @param closing what {@link #prove} found; empty where nothing was proved yet
+     */
+    CloseOut closeOut(Path project, Optional<ClosingProof> closing, LocalDate date) throws DeskException;
+
+    /** Writes the report, the workbook and the asset list of a close-out into a new folder, whole or not at all. */
+    List<Path> writeCloseOut(CloseOut close, Path folder, boolean force) throws DeskException;
 }

@@ -2,10 +2,12 @@ package slotledger.app.internal;
 
 import java.nio.file.Path;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.UUID;
@@ -15,6 +17,8 @@ import slotledger.app.DeskException.Trouble;
 import slotledger.app.Project;
 import slotledger.app.RoundWish;
 import slotledger.app.Survey;
+import slotledger.export.ExportException;
+import slotledger.export.PlanFiles;
 import slotledger.firmware.FirmwareReading;
 import slotledger.model.delivery.Delivery;
 import slotledger.model.delivery.OrderStatus;
@@ -26,6 +30,7 @@ import slotledger.model.project.Author;
 import slotledger.model.project.Change;
 import slotledger.model.project.PlanVersion;
 import slotledger.model.project.ProjectState;
+import slotledger.model.proof.CloseOut;
 import slotledger.model.proof.ClosingProof;
 import slotledger.model.task.Progress;
 import slotledger.model.work.Job;
@@ -43,12 +48,15 @@ final class DefaultCoordinatorDesk implements CoordinatorDesk {
     private final Arrivals arrivals;
     private final Surveyor surveyor;
     private final MemoryRules rules;
+    private final PlanFiles files;
 
-    DefaultCoordinatorDesk(WorkSessions sessions, Arrivals arrivals, Surveyor surveyor, MemoryRules rules) {
+    DefaultCoordinatorDesk(WorkSessions sessions, Arrivals arrivals, Surveyor surveyor, MemoryRules rules,
+            PlanFiles files) {
         this.sessions = sessions;
         this.arrivals = arrivals;
         this.surveyor = surveyor;
         this.rules = rules;
+        this.files = files;
     }
 
     @Override
@@ -125,6 +133,31 @@ final class DefaultCoordinatorDesk implements CoordinatorDesk {
             }
             return closing;
         });
+    }
+
+    @Override
+    public CloseOut closeOut(Path project, Optional<ClosingProof> closing, LocalDate date) throws DeskException {
+        return sessions.with(project, session -> {
+            PlanVersion version = session.carriedOut();
+            List<Job> jobs = session.plan(version).work().stream()
+                    .map(machine -> session.running().job(version.number(), machine.machine().tag())).toList();
+            return new CloseOut(date, status(session, version), jobs, closing);
+        });
+    }
+
+    @Override
+    public List<Path> writeCloseOut(CloseOut close, Path folder, boolean force) throws DeskException {
+        try (OutputFolder output = OutputFolder.prepare(folder, force)) {
+            Path report = output.work().resolve("close-out.pdf");
+            Path workbook = output.work().resolve("close-out.xlsx");
+            Path assets = output.work().resolve("assets.csv");
+            files.writeCloseReport(close, report);
+            files.writeCloseBook(close, workbook);
+            files.writeAssets(close, assets);
+            return output.publish(List.of(report, workbook, assets));
+        } catch (ExportException problem) {
+            throw new DeskException(Trouble.OUTPUT, problem.getMessage(), problem);
+        }
     }
 
     private record Told(OrderStatus status, Set<AssetTag> done) {

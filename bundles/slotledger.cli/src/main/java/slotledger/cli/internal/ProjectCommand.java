@@ -24,6 +24,7 @@ import picocli.CommandLine.Spec;
             ProjectRoundsCommand.class,
             ProjectJobCommand.class,
             ProjectProveCommand.class,
+            ProjectCloseCommand.class,
             ProjectFilesCommand.class,
             ProjectPackCommand.class,
             ProjectUnpackCommand.class

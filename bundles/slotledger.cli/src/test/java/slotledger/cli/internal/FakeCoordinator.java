@@ -22,6 +22,7 @@ import slotledger.model.module.Generation;
 import slotledger.model.module.ModuleKind;
 import slotledger.model.plan.Station;
 import slotledger.model.project.Author;
+import slotledger.model.proof.CloseOut;
 import slotledger.model.proof.ClosingProof;
 import slotledger.model.proof.Deviation;
 import slotledger.model.proof.Proof;
@@ -87,5 +88,16 @@ final class FakeCoordinator implements CoordinatorDesk {
         Deviation slow = new Deviation(ONE, Deviation.Kind.RATE, "", "2400 MT/s", "2133 MT/s", "");
         return new ClosingProof(new Proof("school", LocalDate.of(2026, 12, 1), List.of(), List.of()), List.of(slow),
                 List.of(new AssetTag("K-2")), 3);
+    }
+
+    @Override
+    public CloseOut closeOut(Path project, Optional<ClosingProof> closing, LocalDate date) {
+        return new CloseOut(date, order(project, OptionalInt.empty()), List.of(), closing);
+    }
+
+    @Override
+    public List<Path> writeCloseOut(CloseOut close, Path folder, boolean force) {
+        calls.add("close to " + folder);
+        return List.of(folder.resolve("close-out.pdf"));
     }
 }

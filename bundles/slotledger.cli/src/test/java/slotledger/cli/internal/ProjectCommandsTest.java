@@ -20,7 +20,8 @@ class ProjectCommandsTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"create", "import", "history", "undo", "redo", "correct", "pin", "mute", "files", "pack",
-        "unpack", "rounds", "job", "prove"})
+        "unpack", "rounds", "job", "prove",
+        "close"})
     void everyCommandHasHelpWithAnExample(String command) {
         assertEquals(0, run("project", command, "--help"));
         assertTrue(out().contains("Usage: slotledger project " + command) && out().contains("Example"), out());
@@ -139,6 +140,13 @@ class ProjectCommandsTest {
         assertTrue(out().indexOf("1.  ") < out().indexOf("set memory to automatic"), out());
         assertTrue(out().contains("1 job, because all agrees: K-2"), out());
         assertTrue(out().contains("3 slots with the serial number"), out());
+    }
+
+    @Test
+    void aCloseOutIsWrittenWithItsOpenPoints() {
+        assertEquals(1, run("project", "close", "p", "--out", "end"));
+        assertTrue(desk.calls().contains("close to end"), desk.calls().toString());
+        assertTrue(out().contains("nothing is proved"), out());
     }
 
     @Test
