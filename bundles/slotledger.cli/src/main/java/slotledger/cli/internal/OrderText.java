@@ -19,7 +19,7 @@ final class OrderText {
                 + (status.ended() ? "; nothing more will come" : ""));
         answer.item("Approved", status.approval().map(each -> "by " + ((TradeEvent.Approved) each.event()).by()
                 + " (entry " + each.entry() + ")").orElse("not yet"));
-        status.suppliers().forEach(each -> answer.wrapped(each.supplier(), words(each)));
+        status.suppliers().forEach(each -> answer.wrapped("Supplier", each.supplier() + ": " + words(each)));
         status.lines().forEach(line -> answer.wrapped("Line", words(line)));
         status.drawn().forEach(each -> answer.wrapped("Drawn", words(each)));
         answer.fact("plan", status.number());
