@@ -66,8 +66,8 @@ final class DefaultCoordinatorDesk implements CoordinatorDesk {
             List<MachinePlan> work = session.plan(version).work().stream().filter(machine -> !session.running()
                     .job(version.number(), machine.machine().tag()).state().isEnded()).toList();
             if (work.isEmpty()) {
-                throw new DeskException(Trouble.INPUT, "All jobs of plan " + version.number() + " have ended, or it opens "
-                        + "no machine; there is nothing to make rounds of.");
+                throw new DeskException(Trouble.INPUT, "All jobs of plan " + version.number() + " have ended, or it "
+                        + "opens no machine; there is nothing to make rounds of.");
             }
             List<Round> rounds = new RoundMaker(wish, version.number()).rounds(work);
             session.append(new Change.Rounds(version.number(), rounds), author);

@@ -79,8 +79,8 @@ final class DeviationFinder {
     private void look(MachineProof proof, Machine machine, Repairs repairs) {
         AssetTag tag = machine.tag();
         if (proof.outcome() == ProofOutcome.NOT_DONE) {
-            add(tag, Kind.NOT_DONE, "", "opened and changed", "as before", "Do its job as planned; its bag must still be "
-                    + "there.");
+            add(tag, Kind.NOT_DONE, "", "opened and changed", "as before",
+                    "Do its job as planned; its bag must still be there.");
             return;
         }
         boolean otherSlots = new KindMatch(proof.plan().runsAfter().rate())

@@ -13,9 +13,10 @@ import slotledger.model.machine.AssetTag;
 /** Spares were drawn. */
 @Command(
         name = "draw",
-        description = "Write down that modules that arrived were used beside the plan, such as a spare for one that failed.",
+        description = "Write down that modules that arrived were used beside the plan, such as a spare for one that "
+                + "failed.",
         footerHeading = "%nExample:%n",
-        footer = "  slotledger project order draw school --part QF-D4U8 --machine K-17 --why-drawn \"one failed in the test\"")
+        footer = "  slotledger project order draw school --part QF-D4U8 --machine K-17 --why-drawn \"one failed\"")
 final class OrderDrawCommand extends OrderCommand {
 
     @Option(names = "--part", required = true, paramLabel = "PART", description = "Part number, or the offer's id.")

@@ -11,7 +11,8 @@ import slotledger.model.delivery.TradeEvent;
 /** A parcel arrived. */
 @Command(
         name = "received",
-        description = "Write down that a part of an order line arrived; each parcel is written down by itself. Counts are modules.",
+        description = "Write down that a part of an order line arrived; each parcel is written down "
+                + "by itself. Counts are modules.",
         footerHeading = "%nExample:%n",
         footer = "  slotledger project order received school --part QF-D4U8 --good 18 --wrong 1 --dead 1 --tested")
 final class OrderReceivedCommand extends OrderCommand {

@@ -46,7 +46,8 @@ public record Deviation(AssetTag machine, Kind kind, String where, String planne
                 new Cause("The machine was passed over, or its job was ticked for another.", PRACTICE),
                 new Cause("The inventory was taken before the work, or is a copy of the earlier one.", PRACTICE))),
         MISSING("memory is missing", List.of(
-                new Cause("The module is not seated: power off, unplug, press it in until the latches close.", PRACTICE),
+                new Cause("The module is not seated: power off, unplug, press it in until the latches close.",
+                        PRACTICE),
                 new Cause("Try one module at a time, and each in a slot that is known to work.", PRACTICE),
                 new Cause("Firmware is older than the module: update it, then load its defaults.", PRACTICE),
                 new Cause("The slot is dead; some are found only when a module is added.",

@@ -50,7 +50,8 @@ final class TradeJson {
                     ChangeJson.member(node, "tested").asBoolean(), ChangeJson.text(node, "note"));
             case "drawn" -> new TradeEvent.Drawn(plan, day(node, "day"), ChangeJson.text(node, "offer"),
                     WorkJson.integer(node, "modules"),
-                    node.has("machine") ? Optional.of(new AssetTag(ChangeJson.text(node, "machine"))) : Optional.empty(),
+                    node.has("machine")
+                            ? Optional.of(new AssetTag(ChangeJson.text(node, "machine"))) : Optional.empty(),
                     ChangeJson.text(node, "reason"));
             case "ended" -> new TradeEvent.Ended(plan);
             default -> throw new IllegalArgumentException("What happened to an order (%s) must be known."
