@@ -15,9 +15,6 @@ import slotledger.model.machine.SlotContent;
 import slotledger.model.module.Filler;
 import slotledger.model.module.Piece;
 import slotledger.model.trade.Offer;
-import slotledger.model.trade.PriceRule;
-import slotledger.model.trade.Supplier;
-import slotledger.model.unit.Percent;
 import slotledger.model.verdict.Reason;
 import slotledger.model.verdict.Verdict;
 import slotledger.model.verdict.Weight;
@@ -46,10 +43,10 @@ final class BruteForce {
     private final MemoryRules rules;
     private final List<Piece> kinds = new ArrayList<>();
     private final List<List<Way>> ways = new ArrayList<>();
-    private final Map<List<Integer>, Long> orders = new HashMap<>();
     private final Map<Piece, Boolean> uses = new HashMap<>();
     private final List<Population> ends = new ArrayList<>();
     private final BruteForceChoices rooms;
+    private BruteForceShop shop;
     private int mixed = Integer.MAX_VALUE;
     private Best best = new Best(-1, Long.MAX_VALUE, Long.MAX_VALUE);
 
@@ -81,6 +78,12 @@ final class BruteForce {
             Machine machine = request.fleet().machines().get(i);
             ways.get(i).removeIf(way -> !rooms.mayEndAlone(machine, way.after()));
         }
+        List<Offer> offers = request.market().offers();
+        boolean[] mayOrder = new boolean[offers.size()];
+        for (int i = 0; i < mayOrder.length; i++) {
+            mayOrder[i] = mayOrder(offers.get(i));
+        }
+        shop = new BruteForceShop(request, kinds, mayOrder);
         walk(0, new int[kinds.size()], new int[kinds.size()], 0, 0, 0);
         return best;
     }
@@ -165,7 +168,7 @@ final class BruteForce {
                 int own = request.shelf().count(kinds.get(kind)) + (request.policy().reusePulled() ? out[kind] : 0);
                 needs.add(Math.max(0, in[kind] - own));
             }
-            long order = orders.computeIfAbsent(needs, this::cheapestOrder);
+            long order = shop.cheapest(needs);
             int mixedNow = rooms.mixed(ends);
             boolean isBetter = mixedNow != mixed ? mixedNow < mixed : best.isBeatenBy(weight, labour + order, moves);
             if (order != Long.MAX_VALUE && mixedNow != BruteForceChoices.NEVER && isBetter) {
@@ -193,10 +196,6 @@ final class BruteForce {
         for (int i = 0; i < sum.length; i++) {
             sum[i] += sign * more[i];
         }
-    }
-
-    private long cheapestOrder(List<Integer> needs) {
-        return order(needs, 0, new int[request.market().offers().size()]);
     }
 
     /** Whether some machine that may be opened takes the kind with no other beside it; others are never bought. */
@@ -236,21 +235,8 @@ final class BruteForce {
                 && (harvest || rooms.isNamed(machine) || !isOnTarget(machine, machine.population()));
     }
 
-    private long order(List<Integer> needs, int offer, int[] packs) {
-        List<Offer> offers = request.market().offers();
-        if (offer == offers.size()) {
-            return price(needs, packs);
-        }
-        long cheapest = Long.MAX_VALUE;
-        boolean isForbidden = request.choices().forbids(offers.get(offer)).isPresent();
-        boolean counts = !isForbidden && isUsable(offers.get(offer)) && isOfUse(offers.get(offer).piece());
-        int most = counts ? Math.min(12, offers.get(offer).stock().orElse(12)) : 0;
-        for (int count = 0; count <= most; count++) {
-            packs[offer] = count;
-            cheapest = Math.min(cheapest, order(needs, offer + 1, packs));
-        }
-        packs[offer] = 0;
-        return cheapest;
+    private boolean mayOrder(Offer offer) {
+        return request.choices().forbids(offer).isEmpty() && isUsable(offer) && isOfUse(offer.piece());
     }
 
     /** Whether it holds on the day, or its price is kept, and can arrive in time as far as anybody knows. */
@@ -261,63 +247,5 @@ final class BruteForce {
                 && request.date().plusDays(offer.leadDays().getAsInt())
                         .isAfter(request.policy().buying().neededBy().get());
         return holds && !late;
-    }
-
-    private static long value(Offer offer, int packs) {
-        long value = 0;
-        for (int pack = 1; pack <= packs; pack++) {
-            int reached = offer.rule() == PriceRule.ALL_PACKS ? packs : pack;
-            value += offer.steps().stream().filter(step -> step.fromPacks() <= reached)
-                    .reduce((first, second) -> second).orElseThrow().perPack().minor();
-        }
-        return value;
-    }
-
-    private long price(List<Integer> needs, int[] packs) {
-        for (int kind = 0; kind < kinds.size(); kind++) {
-            int bought = 0;
-            for (int i = 0; i < packs.length; i++) {
-                Offer offer = request.market().offers().get(i);
-                bought += offer.piece().equals(kinds.get(kind)) ? packs[i] * offer.packSize() : 0;
-            }
-            double wanted = Math.ceil(needs.get(kind) * (100 + request.policy().sparePercent()) / 100.0);
-            if (request.policy().atLeastOneSpare() && needs.get(kind) > 0) {
-                wanted = Math.max(wanted, needs.get(kind) + 1);
-            }
-            if (bought < wanted) {
-                return Long.MAX_VALUE;
-            }
-        }
-        long sum = 0;
-        long taxes = 0;
-        for (Supplier supplier : request.market().suppliers().values()) {
-            long value = 0;
-            double tax = 0;
-            boolean used = false;
-            for (int i = 0; i < packs.length; i++) {
-                Offer offer = request.market().offers().get(i);
-                if (offer.supplier().equals(supplier.name()) && packs[i] > 0) {
-                    value += value(offer, packs[i]);
-                    tax += value(offer, packs[i]) * rate(offer.tax());
-                    used = true;
-                }
-            }
-            if (used && supplier.minimum().isPresent() && value < supplier.minimum().get().minor()) {
-                return Long.MAX_VALUE;
-            }
-            boolean free = supplier.freeFrom().isPresent() && value >= supplier.freeFrom().get().minor();
-            long delivery = used && !free ? supplier.shipping().map(money -> money.minor()).orElse(0L) : 0;
-            sum += value + delivery;
-            taxes += Math.round((tax + delivery * rate(Optional.empty())) / 100);
-        }
-        long limited = request.policy().buying().tax().inBudgets() ? sum + taxes : sum;
-        boolean tooDear = request.policy().budget().isPresent() && limited > request.policy().budget().get().minor();
-        return tooDear ? Long.MAX_VALUE : sum;
-    }
-
-    /** Whole percents only, so that sums of them are exact. */
-    private double rate(Optional<Percent> own) {
-        return own.or(() -> request.policy().buying().tax().percent()).map(each -> each.value().intValueExact())
-                .orElse(0);
     }
 }

@@ -53,22 +53,4 @@ class QuickCurveTest {
         System.out.printf("%d points: %d best plans found, %d bounds met%n", points, met, tight);
         assertTrue(met > points * 3 / 4 && tight > points / 3, points + " points, " + met + " met, " + tight);
     }
-
-    @Test
-    void aLargeFleetHasItsCurveInAFractionOfTheTimeOfItsPlans() throws PlannerException {
-        Fixtures made = LargeFleets.of(300, 2);
-        made.budget = Optional.of(Fixtures.eur(100_000));
-        PlanRequest request = made.request();
-        long start = System.nanoTime();
-        List<Long> times = new ArrayList<>();
-        BudgetCurve curve = QuickAdvice.curve(
-                planning, request, 12, each -> times.add((System.nanoTime() - start) / 1_000_000), Progress.NONE);
-        curve.points().forEach(each -> System.out.println(each.budget() + " " + each.figures()));
-        System.out.println(times + " ms");
-        long exact = planning.plan(request, Progress.NONE).optimality().weightOnTarget();
-        Figures told = curve.points().stream().filter(each -> each.budget().equals(Fixtures.eur(100_000)))
-                .findFirst().orElseThrow().figures();
-        assertTrue(told.weight() <= exact && exact <= told.weightBound(), exact + " " + told);
-        assertTrue(told.weightBound() - told.weight() <= exact / 20, exact + " " + told);
-    }
 }

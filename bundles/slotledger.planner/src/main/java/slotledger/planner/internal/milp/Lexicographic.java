@@ -8,6 +8,7 @@ import slotledger.model.task.Progress;
 import slotledger.solver.IntegerProgramme;
 import slotledger.solver.IntegerProgramme.Row;
 import slotledger.solver.Linear;
+import slotledger.solver.LinearSolver;
 import slotledger.solver.MilpSolution;
 import slotledger.solver.MilpSolver;
 import slotledger.solver.SolverException;
@@ -21,8 +22,16 @@ public final class Lexicographic {
      * @param name      what is looked for, a short phrase for people
      * @param sum       what is made smallest
      * @param mostNodes limit of the search
+     * @param measure   what a gap is measured against where that is more than the sum itself: few machines that are
+     *                  missed are a small part of all
      */
-    public record Goal(String name, Linear sum, int mostNodes) {
+    public record Goal(String name, Linear sum, int mostNodes, long measure) {
+
+        /** A gap is measured against the sum itself. */
+        public Goal(String name, Linear sum, int mostNodes) {
+            this(name, sum, mostNodes, 0);
+        }
+
         public Goal {
             Objects.requireNonNull(name, "name");
             Objects.requireNonNull(sum, "sum");
@@ -109,6 +118,9 @@ public final class Lexicographic {
             Bound bound = new Bound(columns, factors(first), box);
             bound.at(new long[columns.rows]);
             long ideal = bound.value();
+            if (isProvenBeyond(columns, first, ideal)) {
+                return;
+            }
             Box narrow = box.copy();
             narrow.narrow(bound, ideal);
             Row row = new Row(first.name(), IntegerProgramme.NO_LOW, first.sum(), ideal, true);
@@ -126,13 +138,25 @@ public final class Lexicographic {
             }
         }
 
+        /** Whether the relaxation of a goal, which takes a moment, already says that it can't be had so good. */
+        private boolean isProvenBeyond(Columns columns, Goal goal, long ideal) throws SolverException {
+            Optional<LinearSolver> linear = solver.linear();
+            if (linear.isEmpty()) {
+                return false;
+            }
+            try (Relaxation relaxation = new Relaxation(columns, factors(goal), box.copy(), linear.get())) {
+                relaxation.solve(Optional.of(best), progress);
+                return relaxation.bound().value() > ideal;
+            }
+        }
+
         private Optional<Search.Found> search(Goal goal, Box within, Optional<long[]> start, List<Row> rows)
                 throws SolverException {
             progress.step(goal.name(), steps.size() / (double) goals.size());
             Search search = new Search(solver, programme, rows, progress);
             return goals.indexOf(goal) > 1
                     ? search.among(factors(goal), within, goal.mostNodes(), start.orElseThrow())
-                    : search.minimise(factors(goal), within, goal.mostNodes(), start);
+                    : search.minimise(factors(goal), within, goal.mostNodes(), goal.measure(), start);
         }
 
         private long[] factors(Goal goal) {

@@ -113,8 +113,9 @@ final class Master implements AutoCloseable {
         return false;
     }
 
+    /** Of the last solution; a column added since then is not in it. */
     double value(int variable) {
-        return place[variable] == ABSENT ? 0 : values[place[variable]];
+        return place[variable] == ABSENT || place[variable] >= values.length ? 0 : values[place[variable]];
     }
 
     double goal() {

@@ -36,6 +36,7 @@ final class Search {
     private static final long FEW_MACHINES = 5000;
     private static final long NEARLY_ALL = 20_000;
     private static final int LEAST_NODES = 20;
+    private static final double NEARLY = 1e-6;
 
     /**
      * What was found.
@@ -54,6 +55,7 @@ final class Search {
     private final List<Row> rows;
     private final Progress progress;
     private boolean isExact = true;
+    private long measure;
 
     Search(MilpSolver solver, IntegerProgramme programme, List<Row> more, Progress progress) {
         this.solver = solver;
@@ -67,12 +69,15 @@ final class Search {
     /**
      * Searches.
      *
-     * @param box   limits to begin with; narrowed to those that better values keep, and the ones found
-     * @param start values inside the box, where some are known
+     * @param box     limits to begin with; narrowed to those that better values keep, and the ones found
+     * @param measure what a gap is measured against where that is more than the goal
+     * @param start   values inside the box, where some are known
      * @return empty where there are no values
      * @throws SolverException where none were found within the limits
      */
-    Optional<Found> minimise(long[] cost, Box box, int mostNodes, Optional<long[]> start) throws SolverException {
+    Optional<Found> minimise(long[] cost, Box box, int mostNodes, long measure, Optional<long[]> start)
+            throws SolverException {
+        this.measure = measure;
         Columns columns = new Columns(programme, more);
         Parts parts = new Parts(columns, rows, box);
         isExact = Arrays.stream(columns.total).sum() <= FEW_MACHINES;
@@ -88,6 +93,7 @@ final class Search {
     Optional<Found> part(Search whole, long[] cost, Box box, int mostNodes, Optional<long[]> start,
             Optional<Long> most) throws SolverException {
         isExact = whole.isExact;
+        measure = whole.measure;
         return minimise(new Columns(programme, more), cost, box, mostNodes, start, most.orElse(Long.MAX_VALUE),
                 Optional.empty());
     }
@@ -110,9 +116,10 @@ final class Search {
             if (most < Long.MAX_VALUE) {
                 box.narrow(relaxation.bound(), most);
             }
-            Optional<long[]> best = start;
-            if (!isExact && !isGood(best, cost, safe) && parts.isPresent()) {
-                best = near(relaxation, cost, box, 0, best);
+            Optional<long[]> best = better(start, asItIs(relaxation, box), cost);
+            int tried = 0;
+            if (!isExact && !isGood(best, cost, safe)) {
+                best = near(relaxation, cost, floor(relaxation, box), tried++, best);
             }
             long bound = safe;
             boolean isApart = safe - relaxation.apart() <= Math.abs(safe) / LEAST_JOINED;
@@ -130,13 +137,13 @@ final class Search {
                     return Optional.of(new Found(best.get(), value(cost, best.get()), bound, safe));
                 }
             }
-            for (int i = 0; i < NEAR.length && !progress.isCancelled(); i++) {
+            for (int i = tried; i < NEAR.length && !progress.isCancelled(); i++) {
                 if (isGood(best, cost, safe)) {
                     break;
                 }
                 best.ifPresent(values -> box.narrow(relaxation.bound(), value(cost, values)));
                 if (box.open() > 2 * NEAR[i]) {
-                    best = near(relaxation, cost, box, i, best);
+                    best = near(relaxation, cost, isExact ? box : floor(relaxation, box), i, best);
                 }
             }
             if (best.isPresent()) {
@@ -167,6 +174,48 @@ final class Search {
                 : whole(cost, box, bound.value(), mostNodes, Optional.of(start));
     }
 
+    /** The values of the relaxation, where they happen to be whole and keep all rows. */
+    private Optional<long[]> asItIs(Relaxation relaxation, Box box) {
+        long[] values = new long[programme.size()];
+        for (int variable = 0; variable < values.length; variable++) {
+            values[variable] = Math.round(relaxation.value(variable));
+            if (Math.abs(relaxation.value(variable) - values[variable]) > NEARLY) {
+                return Optional.empty();
+            }
+        }
+        boolean isKept = box.holds(values) && programme.broken(values).isEmpty()
+                && more.stream().allMatch(row -> isKept(row, row.sum().of(values)));
+        return isKept ? Optional.of(values) : Optional.empty();
+    }
+
+    private static boolean isKept(Row row, long sum) {
+        return sum >= row.low() && sum <= row.high();
+    }
+
+    private static Optional<long[]> better(Optional<long[]> best, Optional<long[]> found, long[] cost) {
+        return found.filter(values -> best.isEmpty() || value(cost, values) < value(cost, best.get())).or(() -> best);
+    }
+
+    /** Limits within which all that the relaxation decides in whole numbers stays; the few machines it splits don't. */
+    private static Box floor(Relaxation relaxation, Box box) {
+        Box floor = box.copy();
+        Columns columns = relaxation.bound().columns();
+        for (int group = 0; group < columns.groups; group++) {
+            long left = columns.total[group];
+            for (int i = columns.firstMember[group]; i < columns.firstMember[group + 1]; i++) {
+                int variable = columns.members[i];
+                long whole = (long) Math.floor(relaxation.value(variable) + NEARLY);
+                floor.low[variable] = Math.max(box.low[variable], Math.min(box.high[variable], whole));
+                left -= floor.low[variable];
+            }
+            for (int i = columns.firstMember[group]; i < columns.firstMember[group + 1]; i++) {
+                int variable = columns.members[i];
+                floor.high[variable] = Math.min(box.high[variable], floor.low[variable] + Math.max(0, left));
+            }
+        }
+        return floor;
+    }
+
     /** Values over the columns that cost least more than the cheapest of their class. */
     private Optional<long[]> near(Relaxation relaxation, long[] cost, Box box, int attempt, Optional<long[]> best) {
         Box near = box.copy();
@@ -193,7 +242,7 @@ final class Search {
         } catch (SolverException e) {
             found = Optional.empty();
         }
-        return found.filter(values -> best.isEmpty() || value(cost, values) < value(cost, best.get())).or(() -> best);
+        return better(best, found, cost);
     }
 
     private static long over(Bound bound, int variable) {
@@ -253,7 +302,7 @@ final class Search {
             return false;
         }
         long value = value(cost, best.get());
-        return value == safe || !isExact && value - safe <= value / NEARLY_ALL;
+        return value == safe || !isExact && value - safe <= Math.max(value, measure) / NEARLY_ALL;
     }
 
     /** Of the goal. */

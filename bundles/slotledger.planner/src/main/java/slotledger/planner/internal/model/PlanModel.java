@@ -190,7 +190,7 @@ public final class PlanModel {
     /** What is wanted, first things first. */
     public List<Goal> goals() {
         List<Goal> goals = new ArrayList<>(List.of(
-                new Goal("bringing machines on target", missed(), FIRST_NODES),
+                new Goal("bringing machines on target", missed(), FIRST_NODES, wanted()),
                 new Goal("looking for the least money", cost(), NODES)));
         Linear unpreferred = tastes.unpreferred(purchasing);
         if (!unpreferred.isEmpty()) {
@@ -212,6 +212,12 @@ public final class PlanModel {
         });
         human.addMissed(missed);
         return missed;
+    }
+
+    /** Weighted machines that could be brought on target, or are there. */
+    private long wanted() {
+        return options.stream().filter(each -> each.canBeHelped() || each.candidates().get(0).onTarget())
+                .mapToLong(each -> Math.multiplyExact((long) each.group().size(), each.group().weight())).sum();
     }
 
     /** Minor units that a budget counts: goods and delivery, with tax where the policy means it so. */

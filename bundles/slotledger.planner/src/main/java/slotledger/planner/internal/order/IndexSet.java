@@ -1,11 +1,13 @@
 package slotledger.planner.internal.order;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
  * A set of numbers from 0 to below a size, which finds the next one in a few steps however few there are, and takes
- * little room where they are few.
+ * little room where they are few. It remembers its last answer to each kind of question, because a walk from room to
+ * room asks the same many times before anything between question and answer changes.
  */
 final class IndexSet {
 
@@ -17,7 +19,23 @@ final class IndexSet {
     /** The first says which words of the pages are not empty, each further one the same of the one before. */
     private final List<long[]> levels = new ArrayList<>();
 
+    /** By kind of question: from where was asked, and what was found. */
+    private final int[] asked;
+    private final int[] found;
+
     IndexSet(int size) {
+        this(size, 1);
+    }
+
+    /**
+     * An empty set.
+     *
+     * @param questions how many answers are remembered
+     */
+    IndexSet(int size, int questions) {
+        asked = new int[questions];
+        found = new int[questions];
+        Arrays.fill(asked, Integer.MAX_VALUE);
         int words = Math.max(1, words(size));
         do {
             words = words(words);
@@ -31,6 +49,11 @@ final class IndexSet {
     }
 
     void add(int number) {
+        for (int question = 0; question < asked.length; question++) {
+            if (number >= asked[question] && (found[question] < 0 || number < found[question])) {
+                found[question] = number;
+            }
+        }
         int word = number >> BITS;
         int page = word >> BITS;
         if (pages[page] == null) {
@@ -47,6 +70,11 @@ final class IndexSet {
     void remove(int number) {
         if (!contains(number)) {
             return;
+        }
+        for (int question = 0; question < asked.length; question++) {
+            if (number == found[question]) {
+                asked[question] = Integer.MAX_VALUE;
+            }
         }
         int word = number >> BITS;
         long[] page = pages[word >> BITS];
@@ -78,6 +106,19 @@ final class IndexSet {
 
     /** The smallest number from one on; -1 where there is none. */
     int next(int from) {
+        return next(from, 0);
+    }
+
+    /** The same; questions with the same number are near each other. */
+    int next(int from, int question) {
+        if (from < asked[question] || found[question] >= 0 && found[question] < from) {
+            asked[question] = from;
+            found[question] = find(from);
+        }
+        return found[question];
+    }
+
+    private int find(int from) {
         int word = from >> BITS;
         if (word >> BITS >= pages.length) {
             return -1;

@@ -8,6 +8,12 @@ import java.util.List;
 /** Openings that wait, by the kind and by how many of it they need; near ones are found first. */
 final class Queues {
 
+    /** What is asked of a set of openings. */
+    static final int QUESTIONS = 3;
+    private static final int IN_ROOM = 0;
+    private static final int AT_SITE = 1;
+    private static final int ANYWHERE = 2;
+
     private final WorkTable table;
     private final int[] siteStarts;
     /** By kind; the key is twice the count needed, and one more where the opening gives nothing to others. */
@@ -31,7 +37,7 @@ final class Queues {
             byKind[kind] = Arrays.copyOf(byKind[kind], key + 1);
         }
         if (byKind[kind][key] == null) {
-            byKind[kind][key] = new IndexSet(table.size());
+            byKind[kind][key] = new IndexSet(table.size(), QUESTIONS);
         }
         byKind[kind][key].add(opening);
         waiting[kind]++;
@@ -67,17 +73,17 @@ final class Queues {
     int nearest(IndexSet queue, int place) {
         if (place >= 0) {
             int room = table.room(place);
-            int here = queue.next(table.startOf(room));
+            int here = queue.next(table.startOf(room), IN_ROOM);
             if (here >= 0 && here < table.startOf(room + 1)) {
                 return here;
             }
             int site = table.siteOf(room);
-            int there = queue.next(siteStarts[site]);
+            int there = queue.next(siteStarts[site], AT_SITE);
             if (there >= 0 && there < siteStarts[site + 1]) {
                 return there;
             }
         }
-        return queue.next(0);
+        return queue.next(0, ANYWHERE);
     }
 
     /** The nearer of two openings; the first on the way where they are as near. */
@@ -105,7 +111,7 @@ final class Queues {
         for (int kind = nextKind(0); kind >= 0; kind = nextKind(kind + 1)) {
             for (int key = givers ? 0 : 1; key < byKind[kind].length; key += 2) {
                 if (byKind[kind][key] != null && !byKind[kind][key].isEmpty()) {
-                    heads.add(byKind[kind][key].next(0));
+                    heads.add(byKind[kind][key].next(0, ANYWHERE));
                 }
             }
         }

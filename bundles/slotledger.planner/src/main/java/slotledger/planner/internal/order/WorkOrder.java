@@ -44,7 +44,7 @@ final class WorkOrder {
         this.order = new int[table.size()];
         this.donors = new IndexSet[table.pieces().size()];
         for (int kind = 0; kind < donors.length; kind++) {
-            donors[kind] = new IndexSet(table.size());
+            donors[kind] = new IndexSet(table.size(), Queues.QUESTIONS);
         }
         for (int i = 0; i < table.size(); i++) {
             places(i, 0, bench.pulled(i), bench.useful(i));
@@ -114,6 +114,9 @@ final class WorkOrder {
 
     /** The nearest machine that is only opened for its modules and helps somebody who waits. */
     private int helper(int place, boolean sameSite) {
+        if (idle.isEmpty()) {
+            return -1;
+        }
         int best = -1;
         for (int kind = queues.nextKind(0); kind >= 0; kind = queues.nextKind(kind + 1)) {
             best = queues.nearer(best, queues.nearest(donors[kind], place), place);

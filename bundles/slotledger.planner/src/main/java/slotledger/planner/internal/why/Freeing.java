@@ -1,5 +1,6 @@
 package slotledger.planner.internal.why;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
@@ -7,7 +8,6 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.IntPredicate;
-import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import slotledger.model.task.Progress;
 import slotledger.model.trade.Choices;
@@ -50,6 +50,15 @@ public final class Freeing {
     public record Order(long payable, long againstBudget) {
     }
 
+    /** Of what there may be more. How much money the order takes is of interest only where that is money. */
+    private enum More {
+        MONEY, PIECES;
+
+        boolean eases(Limit limit) {
+            return (limit.of() == Limit.Of.PIECES) == (this == PIECES);
+        }
+    }
+
     /** The programmes are small; this many nodes are plenty. */
     private static final int NODES = 2_000;
 
@@ -57,6 +66,8 @@ public final class Freeing {
     private final PlanRequest uniform;
     private final Stock stock;
     private final Choice choice;
+    private final Rest everything;
+    private final long openedInAll;
     private final MilpSolver solver;
 
     public Freeing(PlanRequest request, Stock stock, Choice choice, MilpSolver solver) {
@@ -66,39 +77,40 @@ public final class Freeing {
                 new Choices(List.of(), List.of(), request.choices().uniform(), OptionalInt.empty()));
         this.stock = stock;
         this.choice = choice;
+        this.everything = new Rest(choice);
+        this.openedInAll = opened(group -> true);
         this.solver = solver;
     }
 
     /** How much more money is the least, with the stock there is; empty where no money buys it. */
     Optional<Change> money(Options options) throws PlannerException {
-        return least(options, limit -> limit.of() != Limit.Of.PIECES);
+        return least(options, More.MONEY);
     }
 
     /** Which modules are lacking, as few as can be, within the budgets there are. */
     Optional<Change> pieces(Options options) throws PlannerException {
-        return least(options, limit -> limit.of() == Limit.Of.PIECES);
+        return least(options, More.PIECES);
     }
 
-    private Optional<Change> least(Options options, Predicate<Limit> mayBeExceeded) throws PlannerException {
-        PlanModel model = new PlanModel(
-                request, stock, new Rest(choice).beside(options, Rest.onTarget(options)));
-        return least(model, opened(group -> true), mayBeExceeded);
+    private Optional<Change> least(Options options, More more) throws PlannerException {
+        PlanModel model = new PlanModel(request, stock, everything.beside(options, Rest.onTarget(options)));
+        return least(model, openedInAll, more);
     }
 
     /** How much more money is the least to bring a class on target together with all of its uniform room. */
     Optional<Change> money(UniformRoom room) throws PlannerException {
-        return least(room, limit -> limit.of() != Limit.Of.PIECES);
+        return least(room, More.MONEY);
     }
 
     /** Which modules are lacking for a class and all of its uniform room, within the budgets there are. */
     Optional<Change> pieces(UniformRoom room) throws PlannerException {
-        return least(room, limit -> limit.of() == Limit.Of.PIECES);
+        return least(room, More.PIECES);
     }
 
-    private Optional<Change> least(UniformRoom room, Predicate<Limit> mayBeExceeded) throws PlannerException {
+    private Optional<Change> least(UniformRoom room, More more) throws PlannerException {
         PlanModel model = new PlanModel(
                 uniform, stock, new Rest(choice, group -> !room.has(group)).beside(room.onTarget()));
-        return least(model, opened(group -> !room.has(group)), mayBeExceeded);
+        return least(model, opened(group -> !room.has(group)), more);
     }
 
     /** The room of a class in a uniform room, where its machines can have something in common. */
@@ -119,15 +131,17 @@ public final class Freeing {
     }
 
     /** With so many machines opened that the programme doesn't open itself. */
-    private Optional<Change> least(PlanModel model, long others, Predicate<Limit> mayBeExceeded)
+    private Optional<Change> least(PlanModel model, long others, More more)
             throws PlannerException {
-        Eased eased = new Eased(model, mayBeExceeded);
-        List<Goal> goals = List.of(
-                new Goal("looking for what binds", eased.all(), NODES),
-                new Goal("looking for the least money", model.againstBudget(), NODES));
+        Eased eased = new Eased(model, more::eases);
+        List<Goal> goals = new ArrayList<>(List.of(new Goal("looking for what binds", eased.all(), NODES)));
+        if (more == More.MONEY) {
+            goals.add(new Goal("looking for the least money", model.againstBudget(), NODES));
+        }
         return FreshSearch.minimise(solver, eased.programme(), goals, Progress.NONE)
-                .map(steps -> new Change(eased.excess(steps.get(1).values()), steps.get(1).value(),
-                        others + opened(model, steps.get(1).values())));
+                .map(steps -> steps.get(steps.size() - 1).values())
+                .map(values -> new Change(eased.excess(values), model.againstBudget().of(values),
+                        others + opened(model, values)));
     }
 
     private static long opened(PlanModel model, long[] values) {

@@ -65,7 +65,7 @@ class BoundTest {
             long[] cost = random.longs(programme.size(), -20, 50).toArray();
             long best = best(programme, cost);
             Optional<Search.Found> found = new Search(new ScipSolver(), programme, List.of(), Progress.NONE)
-                    .minimise(cost, new Box(programme), NODES, Optional.empty());
+                    .minimise(cost, new Box(programme), NODES, 0, Optional.empty());
             assertEquals(best, found.map(Search.Found::value).orElse(NONE), "round " + round);
             found.ifPresent(each -> {
                 assertEquals(best, each.bound());
