@@ -21,6 +21,7 @@ import slotledger.checks.fixture.cycle.one.First;
 import slotledger.checks.fixture.cycle.two.Second;
 import slotledger.checks.fixture.fence.Prints;
 import slotledger.checks.fixture.fence.UsesDatabase;
+import slotledger.checks.fixture.fence.UsesJetty;
 import slotledger.checks.fixture.fence.UsesPoi;
 import slotledger.checks.fixture.fence.UsesSolver;
 import slotledger.checks.fixture.fence.UsesSwt;
@@ -50,7 +51,8 @@ class ArchitectureTest {
         POI(new String[] {"org.apache.poi.."}, UsesPoi.class,
                 "slotledger.intake.internal..", "slotledger.export.internal.."),
         SOLVER(new String[] {"com.google.ortools.."}, UsesSolver.class, "slotledger.ortools.internal.."),
-        DATABASE(new String[] {"java.sql..", "javax.sql.."}, UsesDatabase.class, "slotledger.store.internal..");
+        DATABASE(new String[] {"java.sql..", "javax.sql.."}, UsesDatabase.class, "slotledger.store.internal.."),
+        HTTP(new String[] {"org.eclipse.jetty.."}, UsesJetty.class, "slotledger.serve.internal.http..");
 
         private final ArchRule rule;
         private final Class<?> fixture;

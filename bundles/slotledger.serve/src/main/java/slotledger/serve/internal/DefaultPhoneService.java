@@ -28,7 +28,8 @@ public final class DefaultPhoneService implements PhoneService {
         this(desk.work(), cards, Limits.USUAL, Clock.systemUTC());
     }
 
-    DefaultPhoneService(WorkDesk work, CardDesk cards, Limits limits, Clock clock) {
+    /** With other limits and another clock than usual. */
+    public DefaultPhoneService(WorkDesk work, CardDesk cards, Limits limits, Clock clock) {
         this.work = work;
         this.cards = cards;
         this.limits = limits;

@@ -30,5 +30,5 @@ public record Limits(
         Duration wholeRequest) {
 
     public static final Limits USUAL = new Limits(10, 60, Duration.ofMinutes(15), 1_200, 24, 400, 256 * 1024, 200,
-            Duration.ofSeconds(15), Duration.ofSeconds(20));
+            Duration.ofSeconds(30), Duration.ofSeconds(20));
 }

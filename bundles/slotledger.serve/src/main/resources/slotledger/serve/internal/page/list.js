@@ -14,12 +14,14 @@ export function enterScreen(link, given) {
   const enter = async () => {
     problem.textContent = "";
     button.disabled = true;
+    button.textContent = "Entering\u2026";
     try {
       await link.enter(round.value.trim(), secret.value);
     } catch (refused) {
       problem.textContent = link.reached ? refused.message
         : "The server can't be reached. Is the phone in the same network?";
       button.disabled = false;
+      button.textContent = "Enter";
     }
   };
   const form = element("form", { on: { submit: event => { event.preventDefault(); enter(); } } },
