@@ -7,6 +7,7 @@ import slotledger.model.difference.Difference;
 import slotledger.model.matrix.BoardMatrix;
 import slotledger.model.plan.BudgetCurve;
 import slotledger.model.plan.Plan;
+import slotledger.model.proof.CloseOut;
 import slotledger.model.proof.Proof;
 
 /** Writes single files, and reads back those that other runs build on. Files are written whole or not at all. */
@@ -39,4 +40,13 @@ public interface PlanFiles {
      * @param title name of the project
      */
     void writeCurve(BudgetCurve curve, String title, Path file) throws ExportException;
+
+    /** Writes how a plan ended, as a report to print. */
+    void writeCloseReport(CloseOut close, Path file) throws ExportException;
+
+    /** Writes how a plan ended, as a workbook. */
+    void writeCloseBook(CloseOut close, Path file) throws ExportException;
+
+    /** Writes what each machine holds after the work, as a list (CSV) that inventories take in. */
+    void writeAssets(CloseOut close, Path file) throws ExportException;
 }

@@ -63,6 +63,23 @@ final class Arrivals {
         return new Settlement(with(found.findings(), settled.delivery()), settled.before(), settled.plan());
     }
 
+    Delivery arrived(Plan plan, List<Receipt> receipts, Set<AssetTag> done, Progress progress) throws DeskException {
+        try {
+            return planner.arrived(plan, receipts, done, progress);
+        } catch (PlannerException problem) {
+            throw new DeskException(Trouble.PLAN, problem.getMessage(), problem);
+        }
+    }
+
+    Settlement settle(Plan plan, List<Receipt> receipts, Set<AssetTag> done, Map<BoardId, Board> boards, Market market,
+            Progress progress) throws DeskException {
+        try {
+            return planner.settle(plan, receipts, done, boards, market, progress);
+        } catch (PlannerException problem) {
+            throw new DeskException(Trouble.PLAN, problem.getMessage(), problem);
+        }
+    }
+
     private static Delivery with(List<Finding> ofReading, Delivery found) {
         List<Finding> findings = new ArrayList<>(ofReading);
         findings.addAll(found.findings());

@@ -1,7 +1,10 @@
 package slotledger.app.internal;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import slotledger.model.machine.Population;
 import slotledger.model.machine.SlotContent;
 import slotledger.model.module.ModuleKind;
 import slotledger.model.unit.Rate;
@@ -27,6 +30,23 @@ final class KindMatch {
         return planned.equals(found)
                 || planned instanceof SlotContent.Filled && found.isEmpty()
                 || planned.isEmpty() && found instanceof SlotContent.Filled;
+    }
+
+    /** Whether the modules can be paired off, whatever slots they are in. */
+    boolean sameModules(Population wanted, Population found) {
+        List<SlotContent> left = new ArrayList<>(found.contents().values());
+        left.removeIf(content -> content.isEmpty() || content instanceof SlotContent.Filled);
+        for (SlotContent want : wanted.contents().values()) {
+            if (want instanceof SlotContent.Empty || want instanceof SlotContent.Filled) {
+                continue;
+            }
+            Optional<SlotContent> pair = left.stream().filter(have -> matches(want, have)).findFirst();
+            if (pair.isEmpty()) {
+                return false;
+            }
+            left.remove(pair.get());
+        }
+        return left.isEmpty();
     }
 
     private boolean matches(ModuleKind planned, ModuleKind found) {

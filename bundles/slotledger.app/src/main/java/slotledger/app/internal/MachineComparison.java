@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import slotledger.model.machine.Fleet;
@@ -129,21 +128,8 @@ final class MachineComparison {
         return differences;
     }
 
-    /** Whether the modules can be paired off, whatever slots they are in. */
     private boolean sameModules(Population wanted) {
-        List<SlotContent> left = new ArrayList<>(found.population().contents().values());
-        left.removeIf(content -> content.isEmpty() || content instanceof SlotContent.Filled);
-        for (SlotContent want : wanted.contents().values()) {
-            if (want instanceof SlotContent.Empty || want instanceof SlotContent.Filled) {
-                continue;
-            }
-            Optional<SlotContent> pair = left.stream().filter(have -> match.matches(want, have)).findFirst();
-            if (pair.isEmpty()) {
-                return false;
-            }
-            left.remove(pair.get());
-        }
-        return left.isEmpty();
+        return match.sameModules(wanted, found.population());
     }
 
     private MachineProof proof(ProofOutcome outcome, List<Difference> differences, String remark) {

@@ -112,11 +112,12 @@ final class RoundMaker {
         return rooms;
     }
 
+    /** As many as a usual window takes, so that no round waits for the longest one; of two usual ones the shorter. */
     private int most(Whereabouts where) {
-        long longest = times(where).stream()
-                .mapToLong(window -> Duration.between(window.from(), window.until()).toMinutes()).max()
-                .orElse(0);
-        return (int) Math.max(1, Math.min(wish.machines(), longest / Math.max(1, wish.perMachine().toMinutes())));
+        List<Long> minutes = times(where).stream()
+                .map(window -> Duration.between(window.from(), window.until()).toMinutes()).sorted().toList();
+        long usual = minutes.isEmpty() ? 0 : minutes.get((minutes.size() - 1) / 2);
+        return (int) Math.max(1, Math.min(wish.machines(), usual / Math.max(1, wish.perMachine().toMinutes())));
     }
 
     private List<Window> times(Whereabouts where) {

@@ -91,9 +91,10 @@ final class Surveyor {
     /**
      * An inventory taken after the work, with boards looked up.
      *
+     * @param observed      as it was written
      * @param namingFillers machines in whose slots it names fillers; of all others they are assumed
      */
-    record Inventory(ResolvedFleet fleet, Set<AssetTag> namingFillers) {
+    record Inventory(ResolvedFleet fleet, ObservedFleet observed, Set<AssetTag> namingFillers) {
     }
 
     /** Reads an inventory taken after the work. */
@@ -111,7 +112,7 @@ final class Surveyor {
                             .anyMatch(slot -> slot.content() instanceof SlotContent.Filled))
                     .map(ObservedMachine::tag)
                     .collect(Collectors.toSet());
-            return new Inventory(resolved, namingFillers);
+            return new Inventory(resolved, reading.value(), namingFillers);
         } catch (IntakeException | CatalogException problem) {
             throw new DeskException(Trouble.INPUT, problem.getMessage(), problem);
         }

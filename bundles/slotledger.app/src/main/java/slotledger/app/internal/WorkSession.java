@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -119,8 +118,7 @@ final class WorkSession {
 
     /** The plan that rounds are made of, unless another is named. */
     PlanVersion toBeCarriedOut() throws DeskException {
-        List<PlanVersion> all = state().plans();
-        return held(all.isEmpty() ? Optional.empty() : Optional.of(all.get(all.size() - 1)));
+        return held(state().toBeCarriedOut());
     }
 
     private PlanVersion held(Optional<PlanVersion> version) throws DeskException {

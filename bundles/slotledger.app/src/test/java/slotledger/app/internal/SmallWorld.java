@@ -1,5 +1,6 @@
 package slotledger.app.internal;
 
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.Currency;
 import java.util.List;
@@ -38,13 +39,16 @@ import slotledger.model.plan.Move;
 import slotledger.model.plan.Optimality;
 import slotledger.model.plan.Outcome;
 import slotledger.model.plan.Plan;
+import slotledger.model.plan.Purchase;
 import slotledger.model.plan.Spending;
 import slotledger.model.plan.Station;
 import slotledger.model.proof.Proof;
 import slotledger.model.source.Ground;
 import slotledger.model.source.Place;
 import slotledger.model.source.Source;
+import slotledger.model.trade.Offer;
 import slotledger.model.trade.Policy;
+import slotledger.model.trade.PriceStep;
 import slotledger.model.unit.Bandwidth;
 import slotledger.model.unit.Capacity;
 import slotledger.model.unit.Money;
@@ -99,6 +103,17 @@ final class SmallWorld {
         return new Plan("small", DAY, policy, machines, List.of(), List.of(),
                 new Spending(NOTHING, Map.of(), NOTHING, Map.of()),
                 new Optimality(0, 0, NOTHING, NOTHING, "none", List.of(), false), List.of());
+    }
+
+    /** A plan that orders so many modules of 8 GB in packs of one, all of them spares. */
+    static Plan ordering(String supplier, String part, int modules) {
+        Money price = Money.of(BigDecimal.TEN, NOTHING.currency());
+        Offer offer = new Offer(supplier + "/" + part, supplier, part, kind("8"), 1, List.of(new PriceStep(1, price)),
+                OptionalInt.empty(), OptionalInt.empty(), Optional.empty(), Optional.empty(), Place.NOWHERE);
+        Plan none = plan(List.of());
+        return new Plan(none.title(), DAY, none.policy(), List.of(),
+                List.of(new Purchase(offer, modules, List.of(), modules, 0)), List.of(), none.spending(),
+                none.optimality(), List.of());
     }
 
     private static Operation runs(String population) {

@@ -1,11 +1,8 @@
 package slotledger.cli.internal;
 
 import java.nio.file.Path;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -14,10 +11,8 @@ import slotledger.app.FleetDesk;
 import slotledger.app.Survey;
 import slotledger.model.delivery.Delivery;
 import slotledger.model.delivery.Settlement;
-import slotledger.model.difference.Difference;
 import slotledger.model.finding.Finding;
 import slotledger.model.finding.Severity;
-import slotledger.model.plan.MachinePlan;
 import slotledger.model.plan.Plan;
 import slotledger.model.task.Progress;
 
@@ -33,8 +28,6 @@ import slotledger.model.task.Progress;
             "  The list has the headings supplier, part, packs (or modules) and unusable."
         })
 final class ArrivedCommand extends DeskCommand {
-
-    private static final int WAITING_SHOWN = 10;
 
     @Mixin
     private ProjectOptions project;
@@ -85,8 +78,9 @@ final class ArrivedCommand extends DeskCommand {
                 delivery.findings().stream().filter(finding -> finding.severity() != Severity.NOTE).toList();
         findings.forEach(finding -> answer.line(finding.toString()));
         answer.fact("findings", findings.stream().map(Finding::toString).toList());
-        lines(answer, delivery);
-        settled.ifPresentOrElse(end -> settlement(answer, end), () -> machines(answer, delivery));
+        ArrivedText.lines(answer, delivery);
+        settled.ifPresentOrElse(end -> ArrivedText.settlement(answer, end),
+                () -> ArrivedText.machines(answer, delivery));
         if (out != null) {
             List<Path> written = settled.isPresent()
                     ? desk().exportWork(survey, settled.get(), out, force, progress)
@@ -95,65 +89,5 @@ final class ArrivedCommand extends DeskCommand {
             answer.items("Files", files).fact("files", files);
         }
         return answer.end(findings.isEmpty() ? ExitCode.OK : ExitCode.DIFFERS);
-    }
-
-    private static void lines(Answer.Builder answer, Delivery delivery) {
-        for (Delivery.Line line : delivery.lines()) {
-            answer.item("Order", line.purchase().offer().id() + ": " + line.state().text() + ", " + line.usable()
-                    + " of " + line.purchase().modules()
-                    + (line.unusable() == 0 ? "" : ", " + line.unusable() + " more not usable"));
-        }
-        answer.fact("lines", delivery.lines().stream().map(ArrivedCommand::facts).toList());
-        answer.fact("complete", delivery.isComplete());
-    }
-
-    private static Map<String, Object> facts(Delivery.Line line) {
-        Map<String, Object> facts = new LinkedHashMap<>();
-        facts.put("offer", line.purchase().offer().id());
-        facts.put("state", line.state().name());
-        facts.put("ordered", line.purchase().modules());
-        facts.put("usable", line.usable());
-        facts.put("unusable", line.unusable());
-        return facts;
-    }
-
-    private static void machines(Answer.Builder answer, Delivery delivery) {
-        List<String> now = delivery.now().work().stream().map(MachinePlan::machine)
-                .map(machine -> machine.tag().value()).toList();
-        answer.item("Now", now.size() + " machines can be done, " + delivery.done().size() + " are done, "
-                + delivery.waiting().size() + " wait");
-        delivery.waiting().stream().limit(WAITING_SHOWN).forEach(waiting -> answer.item("Waits", text(waiting)));
-        if (delivery.waiting().size() > WAITING_SHOWN) {
-            answer.item("", (delivery.waiting().size() - WAITING_SHOWN) + " more wait; --json names them all");
-        }
-        int missing = delivery.lines().stream().mapToInt(Delivery.Line::missing).sum();
-        answer.item("Plan", missing == 0 ? "it stays: everything that was ordered is there"
-                : "it stays if " + missing + " modules are still delivered or replaced; if not, plan again with what "
-                        + "is there, by --final");
-        answer.fact("now", now).fact("missing", missing);
-        answer.fact("waiting", delivery.waiting().stream().map(each -> each.machine().value()).toList());
-    }
-
-    private static void settlement(Answer.Builder answer, Settlement settled) {
-        Plan plan = settled.plan();
-        List<String> now = plan.work().stream().map(machine -> machine.machine().tag().value()).toList();
-        List<String> without = plan.machines().stream().filter(machine -> machine.obstacle().isPresent())
-                .map(machine -> machine.machine().tag().value()).toList();
-        int missing = settled.delivery().lines().stream().mapToInt(Delivery.Line::missing).sum();
-        answer.item("Now", now.size() + " machines can be done, " + settled.delivery().done().size() + " are done; "
-                + Difference.onTarget(plan) + " are on target then, " + without.size() + " with a target are not");
-        answer.item("Money", "what was ordered stays spent: " + plan.spending().payable()
-                + (missing == 0 ? "" : "; " + missing + " modules did not come, ask the suppliers for their price"));
-        answer.fact("now", now).fact("missing", missing).fact("notOnTarget", without);
-        Answer.Builder part = new Answer.Builder();
-        new DifferenceLines(settled.difference()).report(part, WAITING_SHOWN);
-        Answer changes = part.end(ExitCode.OK);
-        answer.line("").line("What changed against the plan").lines(changes).line("")
-                .fact("changes", changes.facts());
-    }
-
-    private static String text(Delivery.Waiting waiting) {
-        return waiting.machine() + " for " + waiting.needs().entrySet().stream()
-                .map(need -> need.getValue() + " x " + need.getKey()).sorted().collect(Collectors.joining(", "));
     }
 }

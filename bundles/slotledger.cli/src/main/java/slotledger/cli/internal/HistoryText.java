@@ -80,6 +80,9 @@ final class HistoryText {
         if (change instanceof Change.TakenBack back) {
             return "took back entry " + back.entry();
         }
+        if (change instanceof Change.Traded traded) {
+            return OrderText.words(traded.event());
+        }
         if (change instanceof Change.Rounds || change instanceof Change.Worked) {
             return WorkText.words(change);
         }

@@ -35,6 +35,7 @@ final class OpenTimes {
             }
         }
         throw new DeskException(Trouble.INPUT, "\"" + text + "\" is no time to work in. Write it like "
-                + "\"2026-12-01 08:00-12:00\", with \"site=\" or \"site / room=\" before it where it is for one place.");
+                + "\"2026-12-01 08:00-12:00\", with \"site=\" or \"site / room=\" before it where it is for one "
+                + "place.");
     }
 }

@@ -20,8 +20,11 @@ import picocli.CommandLine.Spec;
             ProjectCorrectCommand.class,
             ProjectPinCommand.class,
             ProjectMuteCommand.class,
+            ProjectOrderCommand.class,
             ProjectRoundsCommand.class,
             ProjectJobCommand.class,
+            ProjectProveCommand.class,
+            ProjectCloseCommand.class,
             ProjectFilesCommand.class,
             ProjectPackCommand.class,
             ProjectUnpackCommand.class

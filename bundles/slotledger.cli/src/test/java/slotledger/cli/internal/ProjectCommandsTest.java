@@ -20,7 +20,8 @@ class ProjectCommandsTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"create", "import", "history", "undo", "redo", "correct", "pin", "mute", "files", "pack",
-        "unpack", "rounds", "job"})
+        "unpack", "rounds", "job", "prove",
+        "close"})
     void everyCommandHasHelpWithAnExample(String command) {
         assertEquals(0, run("project", command, "--help"));
         assertTrue(out().contains("Usage: slotledger project " + command) && out().contains("Example"), out());
@@ -105,6 +106,47 @@ class ProjectCommandsTest {
         assertEquals(8, desk.calls().size());
         assertEquals("K-2 Became[state=DONE_DIFFERENTLY, reason=] by ben", desk.calls().get(7));
         assertTrue(out().contains("done differently"), out());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"show", "approve", "sent", "confirmed", "received", "draw", "allot"})
+    void everyCommandAboutTheOrderHasHelpWithAnExample(String command) {
+        assertEquals(0, run("project", "order", command, "--help"));
+        assertTrue(out().contains("Usage: slotledger project order " + command) && out().contains("Example"), out());
+    }
+
+    @Test
+    void anOrderIsApprovedAndSaysSo() {
+        assertEquals(0, run("project", "order", "show", "p"));
+        assertTrue(out().contains("not yet"), out());
+        assertEquals(0, run("project", "order", "approve", "p", "--by", "Head", "--as", "anna"));
+        assertEquals(List.of("Approved[plan=1, by=Head] by anna"), desk.calls());
+        assertTrue(out().contains("by Head (entry 9)"), out());
+        assertEquals(65, run("project", "order", "approve", "p", "--by", " "));
+    }
+
+    @Test
+    void aPartThatIsNotOrderedIsRefused() {
+        assertEquals(65, run("project", "order", "received", "p", "--part", "X", "--good", "1"));
+        assertTrue(err().contains("\"X\" is no part of the order"), err());
+        assertEquals(List.of(), desk.calls());
+    }
+
+    @Test
+    void aProofNamesCausesInOrderOfEffortAndTheJobsItEnds() {
+        assertEquals(1, run("project", "prove", "p", "--after", "a.xlsx", "--firmware", "dumps"));
+        assertTrue(desk.calls().contains("prove [a.xlsx] [dumps]"), desk.calls().toString());
+        assertTrue(out().contains("runs slower than planned; planned 2400 MT/s; found 2133 MT/s."), out());
+        assertTrue(out().indexOf("1.  ") < out().indexOf("set memory to automatic"), out());
+        assertTrue(out().contains("1 job, because all agrees: K-2"), out());
+        assertTrue(out().contains("3 slots with the serial number"), out());
+    }
+
+    @Test
+    void aCloseOutIsWrittenWithItsOpenPoints() {
+        assertEquals(1, run("project", "close", "p", "--out", "end"));
+        assertTrue(desk.calls().contains("close to end"), desk.calls().toString());
+        assertTrue(out().contains("nothing is proved"), out());
     }
 
     @Test

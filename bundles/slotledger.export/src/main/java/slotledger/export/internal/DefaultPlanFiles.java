@@ -7,10 +7,13 @@ import org.osgi.service.component.annotations.Component;
 import slotledger.export.ExportException;
 import slotledger.export.PlanFiles;
 import slotledger.export.internal.arrival.ArrivalBook;
+import slotledger.export.internal.close.AssetList;
+import slotledger.export.internal.close.CloseBook;
 import slotledger.export.internal.curve.CurveBook;
 import slotledger.export.internal.difference.DifferenceBook;
 import slotledger.export.internal.json.PlanJson;
 import slotledger.export.internal.matrix.MatrixBook;
+import slotledger.export.internal.pdf.ClosePdf;
 import slotledger.export.internal.proof.ProofBook;
 import slotledger.model.delivery.Delivery;
 import slotledger.model.delivery.Settlement;
@@ -18,6 +21,7 @@ import slotledger.model.difference.Difference;
 import slotledger.model.matrix.BoardMatrix;
 import slotledger.model.plan.BudgetCurve;
 import slotledger.model.plan.Plan;
+import slotledger.model.proof.CloseOut;
 import slotledger.model.proof.Proof;
 
 /** Plan files as JSON, proofs and matrices as workbooks. */
@@ -66,5 +70,20 @@ public final class DefaultPlanFiles implements PlanFiles {
     @Override
     public void writeCurve(BudgetCurve curve, String title, Path file) throws ExportException {
         new CurveBook(curve, title).write(file);
+    }
+
+    @Override
+    public void writeCloseReport(CloseOut close, Path file) throws ExportException {
+        new ClosePdf(close).write(file);
+    }
+
+    @Override
+    public void writeCloseBook(CloseOut close, Path file) throws ExportException {
+        new CloseBook(close).write(file);
+    }
+
+    @Override
+    public void writeAssets(CloseOut close, Path file) throws ExportException {
+        new AssetList(close).write(file);
     }
 }

@@ -6,6 +6,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import slotledger.model.delivery.TradeEvent;
 import slotledger.model.work.JobEvent;
 import slotledger.model.work.Round;
 
@@ -95,6 +96,13 @@ public sealed interface Change {
             if (events.isEmpty()) {
                 throw new IllegalArgumentException("An entry about work must say what happened.");
             }
+        }
+    }
+
+    /** Something happened to the order of a plan. */
+    record Traded(TradeEvent event) implements Change {
+        public Traded {
+            Objects.requireNonNull(event, "event");
         }
     }
 }

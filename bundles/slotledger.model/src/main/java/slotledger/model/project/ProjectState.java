@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import slotledger.model.delivery.TradeEvent;
+import slotledger.model.delivery.TradeState;
 import slotledger.model.work.Round;
 import slotledger.model.work.WorkState;
 
@@ -18,6 +20,7 @@ import slotledger.model.work.WorkState;
  * @param plans     in the order they were made
  * @param decisions the entries of all decisions that hold, in the order they were made
  * @param work      the rounds, and how far all jobs have come
+ * @param trade     what happened to the orders of its plans
  */
 public record ProjectState(
         String title,
@@ -25,7 +28,8 @@ public record ProjectState(
         Map<Part, PartVersion> parts,
         List<PlanVersion> plans,
         List<Entry> decisions,
-        WorkState work) {
+        WorkState work,
+        TradeState trade) {
 
     public ProjectState {
         Objects.requireNonNull(title, "title");
@@ -34,12 +38,22 @@ public record ProjectState(
         decisions = List.copyOf(decisions);
         decisions.forEach(ProjectState::decision);
         Objects.requireNonNull(work, "work");
+        Objects.requireNonNull(trade, "trade");
     }
 
-    /** The plan that is carried out: that of the rounds, as long as it holds, or else the last one made. */
+    /** The plan that is carried out: that of the rounds, as long as it holds, or else the one to be carried out. */
     public Optional<PlanVersion> carriedOut() {
         Optional<PlanVersion> ofRounds = plan(work.plan());
-        return ofRounds.isPresent() || plans.isEmpty() ? ofRounds : Optional.of(plans.get(plans.size() - 1));
+        return ofRounds.isPresent() ? ofRounds : toBeCarriedOut();
+    }
+
+    /** The plan that was approved last, unless its order has ended; or else the last one made. */
+    public Optional<PlanVersion> toBeCarriedOut() {
+        Optional<PlanVersion> approved = trade.happened().stream()
+                .filter(each -> each.event() instanceof TradeEvent.Approved)
+                .map(each -> each.event().plan()).filter(number -> !trade.isEnded(number))
+                .map(this::plan).flatMap(Optional::stream).reduce((one, other) -> other);
+        return approved.isPresent() || plans.isEmpty() ? approved : Optional.of(plans.get(plans.size() - 1));
     }
 
     /** The rounds of the plan that is carried out; none where none were made of it. */

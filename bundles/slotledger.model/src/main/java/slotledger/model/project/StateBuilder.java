@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import slotledger.model.delivery.TradeState;
 
 /** Goes through a journal from its beginning. */
 final class StateBuilder {
@@ -14,6 +15,7 @@ final class StateBuilder {
     private final Map<String, Entry> decisions = new LinkedHashMap<>();
     private final List<PlanVersion> plans = new ArrayList<>();
     private final WorkBuilder work = new WorkBuilder();
+    private final List<TradeState.Happened> trade = new ArrayList<>();
     private String title = "";
     private long last;
     private int planned;
@@ -43,6 +45,8 @@ final class StateBuilder {
             work.take(rounds);
         } else if (entry.change() instanceof Change.Worked worked) {
             work.take(worked, holds);
+        } else if (entry.change() instanceof Change.Traded traded && holds) {
+            trade.add(new TradeState.Happened(entry.number(), entry.made(), entry.author().who(), traded.event()));
         }
     }
 
@@ -59,6 +63,7 @@ final class StateBuilder {
     }
 
     ProjectState build() {
-        return new ProjectState(title, last, parts, plans, List.copyOf(decisions.values()), work.build());
+        return new ProjectState(title, last, parts, plans, List.copyOf(decisions.values()), work.build(),
+                new TradeState(trade));
     }
 }

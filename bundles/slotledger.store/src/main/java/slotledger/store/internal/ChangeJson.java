@@ -61,6 +61,9 @@ final class ChangeJson {
         } else if (change instanceof Change.Worked worked) {
             kind = "worked";
             WorkJson.write(worked, node);
+        } else if (change instanceof Change.Traded traded) {
+            kind = "traded";
+            TradeJson.write(traded.event(), node);
         } else {
             kind = "restored";
             node.put("entry", ((Change.Restored) change).entry());
@@ -119,6 +122,7 @@ final class ChangeJson {
             case "restored" -> new Change.Restored(number(node, "entry"));
             case "rounds" -> WorkJson.rounds(node);
             case "worked" -> WorkJson.worked(node);
+            case "traded" -> new Change.Traded(TradeJson.read(node));
             default -> throw new IllegalArgumentException(
                     "The kind of change (%s) must be known. Maybe a newer Slotledger wrote it.".formatted(
                             written.kind()));

@@ -93,7 +93,7 @@ final class WorkJson {
                 "The state of a job (%s) must be known.".formatted(id)));
     }
 
-    private static int integer(JsonNode node, String name) {
+    static int integer(JsonNode node, String name) {
         return Math.toIntExact(ChangeJson.number(node, name));
     }
 }

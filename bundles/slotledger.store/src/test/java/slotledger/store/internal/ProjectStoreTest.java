@@ -13,6 +13,7 @@ import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -78,16 +79,17 @@ class ProjectStoreTest {
         List<Change> changes;
         try (ProjectStore store = stores.open(folder)) {
             Original plan = store.keep("plan.json", file);
-            changes = List.of(
+            changes = new ArrayList<>(Works.everyKindOfTrade());
+            changes.addAll(List.of(
                     new Change.Planned(plan, "Wave 1 — Frühling", LocalDate.of(2026, 11, 24), 2),
                     new Change.Decided(new Decision.Pinned(new AssetTag("K-1"), slots, "DIMM1 4 GB")),
                     new Change.Decided(new Decision.Mute("odd-size", "K-1", "3 GB")),
                     Fixture.correction("K-1", "office"),
                     new Change.Imported(Map.of(Part.OFFERS, List.of())),
-                    new Change.TakenBack(7),
-                    new Change.Restored(7),
+                    new Change.TakenBack(13),
+                    new Change.Restored(13),
                     Works.rounds(),
-                    Works.everyKindOfEvent());
+                    Works.everyKindOfEvent()));
             for (Change change : changes) {
                 store.append(change, new Author("Zoë", "because\nof \"this\""));
             }

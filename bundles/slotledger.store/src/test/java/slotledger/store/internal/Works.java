@@ -1,11 +1,13 @@
 package slotledger.store.internal;
 
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import slotledger.model.delivery.TradeEvent;
 import slotledger.model.machine.AssetTag;
 import slotledger.model.project.Change;
 import slotledger.model.work.JobEvent;
@@ -26,6 +28,19 @@ final class Works {
                 new Round("main-1", 1, "Zo\u00eb", "Main", "101", Optional.of(window),
                         List.of(new AssetTag("K-1"), new AssetTag("K-2"))),
                 new Round("2", 1, "", "", "", Optional.empty(), List.of(new AssetTag("K-3")))));
+    }
+
+    static List<Change> everyKindOfTrade() {
+        LocalDate day = LocalDate.of(2026, 12, 1);
+        return List.of(
+                new TradeEvent.Approved(1, "Zo\u00eb"),
+                new TradeEvent.Sent(1, "Quillon", day),
+                new TradeEvent.Confirmed(1, "Quillon", day, "A 7", Optional.of(day.plusDays(9))),
+                new TradeEvent.Confirmed(1, "Quillon", day, "", Optional.empty()),
+                new TradeEvent.Received(1, day, "Quillon/8", 9, 2, 1, true, "one box was wet"),
+                new TradeEvent.Drawn(1, day, "Quillon/8", 1, Optional.of(new AssetTag("K-1")), "failed in the test"),
+                new TradeEvent.Drawn(1, day, "Quillon/8", 1, Optional.empty(), "lost"),
+                new TradeEvent.Ended(1)).stream().<Change>map(Change.Traded::new).toList();
     }
 
     static Change everyKindOfEvent() {
