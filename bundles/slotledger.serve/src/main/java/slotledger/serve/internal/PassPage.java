@@ -65,7 +65,8 @@ final class PassPage {
         page.append("<p>Point the phone's camera at the code and open the link. Or open <b>").append(address)
                 .append("</b> and type:</p>\n<p>Round <b class=\"secret\">").append(escaped(pass.round()))
                 .append("</b><br>Secret <b class=\"secret\">").append(entry.secret())
-                .append("</b></p>\n<p>It holds until ").append(DAY.format(pass.expires().atZone(ZoneId.systemDefault())))
+                .append("</b></p>\n<p>It holds until ")
+                .append(DAY.format(pass.expires().atZone(ZoneId.systemDefault())))
                 .append(". Whoever has this sheet can enter; keep it like a key.</p>\n");
     }
 
@@ -91,7 +92,8 @@ final class PassPage {
             }
         }
         return ("<svg role=\"img\" aria-label=\"code of the link\" viewBox=\"0 0 %d %d\" "
-                + "shape-rendering=\"crispEdges\"><path d=\"%s\"/></svg>\n").formatted(rows.get(0).size(), rows.size(), path);
+                + "shape-rendering=\"crispEdges\"><path d=\"%s\"/></svg>\n")
+                .formatted(rows.get(0).size(), rows.size(), path);
     }
 
     private static String escaped(String text) {

@@ -40,7 +40,8 @@ class AttackTest {
     private static final Limits LIMITS = new Limits(10, 60, Duration.ofMinutes(15), 1_200, 24, 400, 256 * 1024, 200,
             Duration.ofMillis(700), Duration.ofMillis(1_200));
 
-    private static final List<String> PATHS = List.of("/../passes.json", "/..%2fpasses.json", "/%2e%2e/%2e%2e/etc/passwd",
+    private static final List<String> PATHS = List.of("/../passes.json", "/..%2fpasses.json",
+            "/%2e%2e/%2e%2e/etc/passwd",
         "/phones/passes.json",
         "/main.js/../../passes.json", "//main.js", "/main.js;x", "/%00", "/./main.js", "/MAIN.JS", "/index.html",
         "/..\\passes.json", "/api/", "/api/rounds", "/api/enter/", "/round");
