@@ -57,6 +57,7 @@ import slotledger.serve.PhoneServer;
 import slotledger.serve.ServeRequest;
 import slotledger.serve.internal.DefaultPhoneService;
 import slotledger.serve.internal.http.Limits;
+import slotledger.store.ProjectSource;
 import slotledger.store.ProjectStore;
 import slotledger.store.internal.DefaultProjectStores;
 
@@ -115,9 +116,19 @@ public final class PhoneBenchmarks {
         bench.bare("written down by ten at once", PHONES);
         bench.phones("ten phones at once");
         bench.bare("written down by ten at once, again", PHONES);
-        long ticks = bench.work.jobs(bench.project).stream().filter(job -> !job.ticked().isEmpty()).count();
-        System.out.println(ticks + " machines have ticked steps in the project afterwards");
+        bench.checkEntries((3 * PHONES + 1) * (WARM + TICKS));
         System.exit(0);
+    }
+
+    /** Every tick is an entry of its own, behind those that made project, plan and rounds. */
+    private void checkEntries(long ticks) throws Exception {
+        try (ProjectSource source = new DefaultProjectStores().read(project)) {
+            long entries = source.journal().last().number();
+            if (entries != 3 + ticks) {
+                throw new IllegalStateException(entries + " entries, but " + ticks + " ticks");
+            }
+            System.out.println(ticks + " ticks, each once in the project");
+        }
     }
 
     private void bare(String name, int writers) throws Exception {

@@ -47,7 +47,7 @@ final class MayUse {
 
     /** What comes with Java and with the framework, and may be used anywhere. */
     private static final Set<String> ANYWHERE =
-            Set.of("java", "javax.xml", "javax.imageio", "org.w3c.dom", "org.xml.sax", "org.osgi");
+            Set.of("java", "javax.crypto", "javax.xml", "javax.imageio", "org.w3c.dom", "org.xml.sax", "org.osgi");
 
     private MayUse() {
     }

@@ -30,7 +30,8 @@ import slotledger.serve.ServeRequest;
         footer = {
             "  slotledger serve school",
             "  slotledger serve school --network 192.168.10.5 --passes passes.html",
-            "  slotledger serve school --network planner.school.example --certificate server.p12 --password-file pw.txt",
+            "  slotledger serve school --network planner.school.example --certificate server.p12 "
+                    + "--password-file pw.txt",
             "  slotledger serve school --network 192.168.10.5 --new-secret R2"
         })
 final class ServeCommand implements Callable<Integer> {

@@ -26,8 +26,8 @@ final class ServeText {
     }
 
     void print(PhoneServer server, Optional<String> network, boolean encrypted, Optional<Path> printed) {
-        console.item("Address", server.address() + (network.isPresent() ? "" : " (this computer only; --network ADDRESS "
-                + "opens it to phones)"));
+        console.item("Address", server.address()
+                + (network.isPresent() ? "" : " (this computer only; --network ADDRESS opens it to phones)"));
         if (network.isPresent() && !encrypted) {
             console.items("Careful", Wrapped.lines("Not encrypted: whoever can listen in this network can read secrets "
                     + "and entries. Phones can't load the page again without a connection, nor scan in it; entries are "

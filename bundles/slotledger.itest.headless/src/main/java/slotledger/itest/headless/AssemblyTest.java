@@ -20,7 +20,8 @@ class AssemblyTest {
     private static final Set<String> OURS = Set.of("slotledger.model", "slotledger.rules", "slotledger.simm",
             "slotledger.catalog", "slotledger.firmware", "slotledger.intake", "slotledger.solver", "slotledger.ojalgo",
             "slotledger.ortools", "slotledger.planner", "slotledger.export", "slotledger.store", "slotledger.app",
-            "slotledger.serve", "slotledger.cli", "slotledger.dropins", "slotledger.lib.flyway", "slotledger.lib.pdf", "slotledger.lib.poi",
+            "slotledger.serve",
+            "slotledger.cli", "slotledger.dropins", "slotledger.lib.flyway", "slotledger.lib.pdf", "slotledger.lib.poi",
             "slotledger.lib.ojalgo", "slotledger.lib.solver", "slotledger.lib.solver.native");
 
     private final BundleContext context = FrameworkUtil.getBundle(AssemblyTest.class).getBundleContext();

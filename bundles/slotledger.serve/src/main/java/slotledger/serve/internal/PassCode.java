@@ -10,6 +10,7 @@ import java.net.URI;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** A link as a QR code (ISO/IEC 18004), with the four squares of light ground the standard asks for. */
 final class PassCode {
@@ -19,7 +20,8 @@ final class PassCode {
     private PassCode() {
     }
 
-    static List<List<Boolean>> of(URI link) {
+    /** Nothing where the link is longer than any code holds. */
+    static Optional<List<List<Boolean>>> of(URI link) {
         try {
             BitMatrix bits = new QRCodeWriter().encode(link.toString(), BarcodeFormat.QR_CODE, 1, 1,
                     Map.of(EncodeHintType.MARGIN, QUIET, EncodeHintType.ERROR_CORRECTION, ErrorCorrectionLevel.M));
@@ -31,9 +33,9 @@ final class PassCode {
                 }
                 rows.add(row);
             }
-            return rows;
+            return Optional.of(rows);
         } catch (WriterException tooLong) {
-            throw new IllegalStateException("The link of a pass must fit into a QR code.", tooLong);
+            return Optional.empty();
         }
     }
 }

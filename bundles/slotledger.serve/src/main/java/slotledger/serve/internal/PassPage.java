@@ -2,13 +2,16 @@ package slotledger.serve.internal;
 
 import java.io.IOException;
 import java.net.URI;
-import java.nio.file.FileAlreadyExistsException;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
+import slotledger.model.machine.AssetTag;
+import slotledger.model.work.Round;
 import slotledger.serve.Pass;
 import slotledger.serve.ServeException;
 import slotledger.serve.internal.pass.OwnersFile;
@@ -21,16 +24,21 @@ final class PassPage {
             + "max-width:40rem;margin:2rem auto;padding:0 1rem;color:#111;background:#fff}"
             + "section{break-after:page;border-bottom:1px solid #777;padding-bottom:1.5rem}"
             + "h1{font-size:1.6rem}svg{width:16rem;height:16rem}b.secret{font:bold 1.5rem monospace}"
-            + "p{overflow-wrap:anywhere}";
+            + "p,li{overflow-wrap:anywhere}ol{display:grid;grid-template-columns:repeat(4,1fr);gap:1rem;padding:0;"
+            + "list-style:none}li{break-inside:avoid}li svg{display:block;width:100%;max-width:8rem;height:auto}";
 
     private PassPage() {
     }
 
-    static void write(List<Pass> passes, URI address, Path file) throws ServeException {
+    static void write(List<Pass> passes, List<Round> rounds, URI address, Path file) throws ServeException {
         StringBuilder page = new StringBuilder("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n"
                 + "<meta name=\"referrer\" content=\"no-referrer\">\n<title>Passes for rounds</title>\n<style>" + STYLE
                 + "</style>\n</head>\n<body>\n");
-        passes.forEach(pass -> pass.entry().ifPresent(entry -> sheet(page, pass, entry, address)));
+        for (Pass pass : passes) {
+            pass.entry().ifPresent(entry -> sheet(page, pass, entry, address));
+            rounds.stream().filter(round -> pass.entry().isPresent() && round.id().equals(pass.round()))
+                    .forEach(round -> machines(page, round, address));
+        }
         page.append("</body>\n</html>\n");
         Path target = file.toAbsolutePath();
         if (Files.exists(target)) {
@@ -44,8 +52,6 @@ final class PassPage {
             } finally {
                 Files.deleteIfExists(part);
             }
-        } catch (FileAlreadyExistsException there) {
-            throw new ServeException("The file " + file + " is there already; it is not replaced. Name another.", there);
         } catch (IOException problem) {
             throw new ServeException("The passes can't be written to " + file + ": " + problem.getMessage(), problem);
         }
@@ -58,9 +64,22 @@ final class PassPage {
         page.append(code(entry.code()));
         page.append("<p>Point the phone's camera at the code and open the link. Or open <b>").append(address)
                 .append("</b> and type:</p>\n<p>Round <b class=\"secret\">").append(escaped(pass.round()))
-                .append("</b><br>Secret <b class=\"secret\">").append(entry.secret()).append("</b></p>\n<p>It holds until ")
+                .append("</b><br>Secret <b class=\"secret\">").append(entry.secret())
+                .append("</b></p>\n<p>It holds until ")
                 .append(DAY.format(pass.expires().atZone(ZoneId.systemDefault())))
-                .append(". Whoever has this sheet can enter; keep it like a key.</p>\n</section>\n");
+                .append(". Whoever has this sheet can enter; keep it like a key.</p>\n");
+    }
+
+    /** A code for each machine; there is no secret in it, so it may be cut out and stuck to the bag. */
+    private static void machines(StringBuilder page, Round round, URI address) {
+        page.append("<h2>Machines of round ").append(escaped(round.id()))
+                .append("</h2>\n<p>Once the phone has entered, each code opens the page of its machine.</p>\n<ol>\n");
+        for (AssetTag tag : round.machines()) {
+            URI link = address.resolve("#m=" + URLEncoder.encode(tag.value(), StandardCharsets.UTF_8));
+            page.append("<li>").append(PassCode.of(link).map(PassPage::code).orElse("<p>too long for a code</p>\n"))
+                    .append("<b><bdi>").append(escaped(tag.value())).append("</bdi></b></li>\n");
+        }
+        page.append("</ol>\n</section>\n");
     }
 
     private static String code(List<List<Boolean>> rows) {
@@ -72,8 +91,9 @@ final class PassPage {
                 }
             }
         }
-        return ("<svg role=\"img\" aria-label=\"code of the link\" viewBox=\"0 0 %d %d\" shape-rendering=\"crispEdges\">"
-                + "<path d=\"%s\"/></svg>\n").formatted(rows.get(0).size(), rows.size(), path);
+        return ("<svg role=\"img\" aria-label=\"code of the link\" viewBox=\"0 0 %d %d\" "
+                + "shape-rendering=\"crispEdges\"><path d=\"%s\"/></svg>\n")
+                .formatted(rows.get(0).size(), rows.size(), path);
     }
 
     private static String escaped(String text) {

@@ -31,9 +31,11 @@ final class RunningServer implements PhoneServer {
 
     private final PhoneHttp http;
     private final List<Pass> passes;
+    private final List<Round> rounds;
 
-    private RunningServer(PhoneHttp http, List<Pass> passes) {
+    private RunningServer(PhoneHttp http, List<Pass> passes, List<Round> rounds) {
         this.http = http;
+        this.rounds = List.copyOf(rounds);
         this.passes = List.copyOf(passes);
     }
 
@@ -48,7 +50,7 @@ final class RunningServer implements PhoneServer {
             for (Round round : rounds) {
                 passes.add(pass(round, book, request, http.address()));
             }
-            return new RunningServer(http, passes);
+            return new RunningServer(http, passes, rounds);
         } catch (UncheckedIOException problem) {
             http.close();
             throw new ServeException(problem.getMessage() + ". Is the folder " + passFile.getParent() + " writable?",
@@ -68,7 +70,7 @@ final class RunningServer implements PhoneServer {
 
     @Override
     public void writePasses(Path file) throws ServeException {
-        PassPage.write(passes, address(), file);
+        PassPage.write(passes, rounds, address(), file);
     }
 
     @Override
@@ -102,7 +104,7 @@ final class RunningServer implements PhoneServer {
         if (holds.isEmpty()) {
             String secret = book.issue(round, request.validity());
             URI link = address.resolve("#r=" + encoded(round.id()) + "&s=" + encoded(secret));
-            entry = Optional.of(new Pass.Entry(secret, link, PassCode.of(link)));
+            entry = Optional.of(new Pass.Entry(secret, link, PassCode.of(link).orElseThrow()));
         }
         return new Pass(round.id(), round.technician(), round.machines().size(),
                 holds.or(() -> book.holds(round)).orElseThrow(), entry);

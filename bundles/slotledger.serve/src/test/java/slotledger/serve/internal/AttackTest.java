@@ -40,9 +40,10 @@ class AttackTest {
     private static final Limits LIMITS = new Limits(10, 60, Duration.ofMinutes(15), 1_200, 24, 400, 256 * 1024, 200,
             Duration.ofMillis(700), Duration.ofMillis(1_200));
 
-    private static final List<String> PATHS = List.of("/../passes.json", "/..%2fpasses.json", "/%2e%2e/%2e%2e/etc/passwd", "/phones/passes.json",
-        "/main.js/../../passes.json", "//main.js", "/main.js;x", "/%00", "/./main.js", "/MAIN.JS", "/index.html",
-        "/..\\passes.json", "/api/", "/api/rounds", "/api/enter/", "/round");
+    private static final List<String> PATHS = List.of("/../passes.json", "/..%2fpasses.json",
+            "/%2e%2e/%2e%2e/etc/passwd", "/phones/passes.json", "/main.js/../../passes.json", "//main.js",
+            "/main.js;x", "/%00", "/./main.js", "/MAIN.JS", "/index.html", "/..\\passes.json", "/api/",
+            "/api/rounds", "/api/enter/", "/round");
 
     private static final List<String> NAMES = List.of("evil.example", "evil.example:80", "localhost.evil.example",
             "localhost", "localhost:1", "", "localhost:@evil.example", "[::ffff:127.0.0.1]");

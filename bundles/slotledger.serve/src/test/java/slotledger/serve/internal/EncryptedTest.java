@@ -46,9 +46,9 @@ class EncryptedTest {
     void makeACertificate() throws Exception {
         store = folder.resolve("server.p12");
         Process keytool = new ProcessBuilder(Path.of(System.getProperty("java.home"), "bin", "keytool").toString(),
-                "-genkeypair", "-alias", "server", "-keyalg", "EC", "-dname", "CN=localhost", "-ext", "san=dns:localhost",
-                "-validity", "2", "-storetype", "PKCS12", "-keystore", store.toString(), "-storepass", PASSWORD)
-                .redirectErrorStream(true).start();
+                "-genkeypair", "-alias", "server", "-keyalg", "EC", "-dname", "CN=localhost", "-ext",
+                "san=dns:localhost", "-validity", "2", "-storetype", "PKCS12", "-keystore", store.toString(),
+                "-storepass", PASSWORD).redirectErrorStream(true).start();
         String said = new String(keytool.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
         assertTrue(keytool.waitFor(20, TimeUnit.SECONDS) && keytool.exitValue() == 0, said);
     }

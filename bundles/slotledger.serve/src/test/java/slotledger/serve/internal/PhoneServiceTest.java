@@ -201,6 +201,10 @@ class PhoneServiceTest {
         assertEquals(served.address() + "#r=R1&s=" + pass.entry().get().secret(), pass.entry().get().link().toString());
         assertFalse(pass.toString().contains(pass.entry().get().secret()), pass.toString());
         assertThrows(ServeException.class, () -> served.server().writePasses(page));
+        assertEquals(served.address() + "#m=K-101", Codes.read(text, 1));
+        assertEquals(served.address() + "#m=K-102", Codes.read(text, 2));
+        assertEquals(pass.entry().get().link().toString(), Codes.read(text, 0));
+        assertFalse(text.contains(SmallWork.ODD_TAG), text);
     }
 
     @Test

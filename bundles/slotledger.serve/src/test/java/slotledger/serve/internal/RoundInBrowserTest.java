@@ -144,6 +144,13 @@ class RoundInBrowserTest {
         browser.go(URI.create(served.address() + "#m=K-101"));
         browser.awaitText("h1", "K-101");
         assertFalse(browser.has("form #secret"));
+        Path passes = folder.resolve("passes.html");
+        served.server().writePasses(passes);
+        browser.go(passes.toUri());
+        browser.awaitText("h1", "Round R1");
+        browser.picture(PICTURES.resolve("passes.png"));
+        scrollTo("ol");
+        browser.picture(PICTURES.resolve("passes-machines.png"));
     }
 
     @Test

@@ -51,8 +51,8 @@ final class PhoneHandler extends Handler.Abstract {
             return Reply.problem(refused.status(), refused.getMessage());
         } catch (DeskException problem) {
             LOG.log(Level.WARNING, "A phone had to wait: {0}", problem.getMessage());
-            return Reply.problem(503, "The project can't be read or written just now. Entries stay on the phone and are "
-                    + "sent later; if this lasts, tell the coordinator.");
+            return Reply.problem(503, "The project can't be read or written just now. Entries stay on the phone and "
+                    + "are sent later; if this lasts, tell the coordinator.");
         } catch (IOException gone) {
             return Reply.problem(400, "The request did not arrive whole.");
         } catch (InterruptedException stopped) {
@@ -100,7 +100,7 @@ final class PhoneHandler extends Handler.Abstract {
             throw new RefusedException(405, "This can't be asked for in this way.");
         }
         Shell.File file = shell.file(path)
-                .orElseThrow(() -> new RefusedException(404, "There is nothing here. Open the address without a path."));
+                .orElseThrow(() -> new RefusedException(404, "There is nothing here. Leave the path out."));
         String known = request.getHeaders().get(HttpHeader.IF_NONE_MATCH);
         Map<String, String> headers = Map.of("ETag", file.tag(), "Cache-Control", "no-cache");
         return file.tag().equals(known)

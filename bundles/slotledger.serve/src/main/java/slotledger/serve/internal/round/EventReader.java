@@ -82,7 +82,8 @@ public final class EventReader {
     private static What what(JsonNode node, JobCard card) {
         return switch (text(node, "kind")) {
             case "became" -> new What.Became(JobState.of(text(node, "state")).orElseThrow(
-                    () -> new IllegalArgumentException("This state of a job is not known here.")), text(node, "reason"));
+                    () -> new IllegalArgumentException("This state of a job is not known here.")),
+                    text(node, "reason"));
             case "ticked" -> ticked(node, card);
             case "serial" -> serial(node, card);
             case "deviated" -> deviated(node, card);
