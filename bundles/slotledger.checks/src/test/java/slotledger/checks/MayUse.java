@@ -27,7 +27,7 @@ final class MayUse {
             Map.entry("rules", new Line(Set.of("model"), NONE)),
             Map.entry("simm", new Line(Set.of("model", "rules"), NONE)),
             Map.entry("catalog", new Line(Set.of("model"), Set.of("org.snakeyaml.engine"))),
-            Map.entry("intake", new Line(Set.of("model"), with(POI, "org.apache.commons", "com.fasterxml.aalto",
+            Map.entry("intake", new Line(Set.of("model", "firmware"), with(POI, "org.apache.commons", "com.fasterxml.aalto",
                     "org.codehaus.stax2", "org.snakeyaml.engine"))),
             Map.entry("solver", new Line(Set.of("model"), NONE)),
             Map.entry("ojalgo", new Line(Set.of("model", "solver", "lib.ojalgo"), Set.of("org.ojalgo"))),

@@ -8,6 +8,7 @@ import slotledger.model.finding.Finding;
 import slotledger.model.module.ModuleKind;
 import slotledger.model.observed.LabelReading;
 import slotledger.model.observed.ObservedFleet;
+import slotledger.model.observed.Reconciliation;
 import slotledger.model.task.Progress;
 import slotledger.model.trade.Choices;
 import slotledger.model.trade.Market;
@@ -28,6 +29,13 @@ public interface Intake {
      * @throws IntakeException where a file can't be read at all
      */
     Reading<ObservedFleet> readFleet(List<Path> files, Optional<Path> mapping, Progress progress)
+            throws IntakeException;
+
+    /**
+     * Reads inventories as {@link #readFleet} does, and says of each fact what every source says of it. Spreadsheets
+     * and firmware are joined by asset tag and serial number; who is believed stands in the mapping file.
+     */
+    Reading<Reconciliation> reconcile(List<Path> files, Optional<Path> mapping, Progress progress)
             throws IntakeException;
 
     Reading<Market> readOffers(List<Path> files, Progress progress) throws IntakeException;
