@@ -33,6 +33,9 @@ public interface FleetDesk {
     /** The door to projects that are kept with their whole history. */
     ProjectDesk projects();
 
+    /** The door to what machines say of themselves. */
+    FirmwareDesk firmware();
+
     /**
      * Reads firmware tables, SPD images, and lists of them, from files, folders and ZIP archives; needs no project.
      *
@@ -109,6 +112,12 @@ public interface FleetDesk {
 
     /** Writes a curve of budgets as a workbook with a chart. */
     void writeCurve(BudgetCurve curve, String title, Path file, boolean force) throws DeskException;
+
+    /**
+     * What to find out before the plan's money is spent, what most money hangs on first; machines that are alike
+     * stand together.
+     */
+    List<LookAt> lookFirst(Survey survey, Plan plan);
 
     /**
      * Plans with a solver of one's own choice.

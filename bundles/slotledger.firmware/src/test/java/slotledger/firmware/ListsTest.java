@@ -137,4 +137,13 @@ class ListsTest {
             return ((FirmwareReading.OfTable) reading).table();
         }).toList();
     }
+
+    @Test
+    void aListingWithStrayControlCharactersIsAListing() {
+        String text = "# dmidecode 3.3\nHandle 0x0011, DMI type 17, 40 bytes\nMemory Device\n\tSize: 8 GB\n"
+                + "\tLocator: DIMM1\n\tPart Number: A\u0001B\u0002\n\tSerial Number: 12345678901234567890123\n"
+                + "\tManufacturer: a maker with a name of some length, so that text prevails\n";
+        assertTrue(new FirmwareReader().read("x.txt", text.getBytes(java.nio.charset.StandardCharsets.UTF_8)).get(0)
+                instanceof FirmwareReading.OfTable);
+    }
 }

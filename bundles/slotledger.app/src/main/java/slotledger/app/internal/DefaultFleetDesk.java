@@ -18,8 +18,10 @@ import org.osgi.service.component.annotations.Reference;
 import org.osgi.service.component.annotations.ReferencePolicyOption;
 import slotledger.app.DeskException;
 import slotledger.app.DeskException.Trouble;
+import slotledger.app.FirmwareDesk;
 import slotledger.app.FleetDesk;
 import slotledger.app.Label;
+import slotledger.app.LookAt;
 import slotledger.app.PlanQuestions;
 import slotledger.app.Project;
 import slotledger.app.ProjectDesk;
@@ -84,6 +86,7 @@ public final class DefaultFleetDesk implements FleetDesk {
     private final DefaultProjectDesk projects;
     private final SingleFiles single;
     private final PlanFolder folders;
+    private final FirmwareDesk firmware;
 
     @Activate
     public DefaultFleetDesk(
@@ -107,6 +110,7 @@ public final class DefaultFleetDesk implements FleetDesk {
         this.projects = new DefaultProjectDesk(stores, intake);
         this.single = new SingleFiles(files);
         this.folders = new PlanFolder(intake, exporters);
+        this.firmware = new DefaultFirmwareDesk(intake, catalogs);
     }
 
     @Override
@@ -123,6 +127,11 @@ public final class DefaultFleetDesk implements FleetDesk {
     @Override
     public List<FirmwareReading> readFirmware(List<Path> paths) throws DeskException {
         return Firmware.read(paths);
+    }
+
+    @Override
+    public FirmwareDesk firmware() {
+        return firmware;
     }
 
     @Override
@@ -177,6 +186,11 @@ public final class DefaultFleetDesk implements FleetDesk {
     @Override
     public Plan planWith(String solver, Survey survey, Progress progress) throws DeskException {
         return plan(survey, Optional.of(solver), progress);
+    }
+
+    @Override
+    public List<LookAt> lookFirst(Survey survey, Plan plan) {
+        return new LookFirst(rules, survey, plan).list();
     }
 
     @Override

@@ -9,8 +9,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import slotledger.app.DeskException;
+import slotledger.app.FirmwareDesk;
 import slotledger.app.FleetDesk;
 import slotledger.app.Label;
+import slotledger.app.LookAt;
 import slotledger.app.Mixup;
 import slotledger.app.PlanQuestions;
 import slotledger.app.Project;
@@ -127,6 +129,16 @@ final class FakeDesk implements FleetDesk {
         calls.add("open " + folder);
         return new Project("school", List.of(Path.of("fleet.xlsx")), Optional.empty(), List.of(), List.of(), List.of(),
                 Optional.empty(), DAY);
+    }
+
+    @Override
+    public List<LookAt> lookFirst(Survey survey, Plan plan) {
+        throw new UnsupportedOperationException("no test asks for it");
+    }
+
+    @Override
+    public FirmwareDesk firmware() {
+        throw new UnsupportedOperationException("no test asks for it");
     }
 
     @Override

@@ -30,6 +30,7 @@ import slotledger.intake.internal.offer.SpreadsheetOffers;
 import slotledger.intake.internal.policy.PolicyReader;
 import slotledger.intake.internal.receipt.ReceiptReader;
 import slotledger.intake.internal.report.FindingsWorkbook;
+import slotledger.intake.internal.report.ReconciliationCsv;
 import slotledger.intake.internal.sheet.SheetFile;
 import slotledger.intake.internal.sheet.SheetFiles;
 import slotledger.intake.internal.shelf.ShelfReader;
@@ -45,6 +46,7 @@ import slotledger.model.delivery.Receipt;
 import slotledger.model.finding.Finding;
 import slotledger.model.module.ModuleKind;
 import slotledger.model.module.Piece;
+import slotledger.model.observed.BoardReport;
 import slotledger.model.observed.LabelReading;
 import slotledger.model.observed.ObservedFleet;
 import slotledger.model.source.Place;
@@ -122,6 +124,17 @@ public final class DefaultIntake implements Intake {
         ObservedFleet fleet = new ObservedFleet(joined.fleet().machines(), findings);
         return new Reading<>(new Reconciliation(fleet, joined.comparisons(), joined.withoutFirmware(),
                 joined.withoutSheet()), sheet.columns(), findings);
+    }
+
+    @Override
+    public Reading<List<BoardReport>> readBoards(List<Path> files, Progress progress) throws IntakeException {
+        List<BoardReport> reports = new ArrayList<>();
+        for (Path file : files) {
+            if (FirmwareFiles.isFirmware(file)) {
+                reports.addAll(FirmwareInventory.boards(file, progress));
+            }
+        }
+        return new Reading<>(List.copyOf(reports), List.of(), List.of());
     }
 
     private static Reading<Reconciliation> alone(Reading<ObservedFleet> only, List<Finding> more) {
@@ -204,6 +217,11 @@ public final class DefaultIntake implements Intake {
     public void writeFindings(List<Path> files, List<Finding> findings, Path target) throws IntakeException {
         List<Path> lists = files.stream().filter(file -> !FirmwareFiles.isFirmware(file)).toList();
         new FindingsWorkbook(sheets).write(lists, findings, target);
+    }
+
+    @Override
+    public void writeReconciliation(Reconciliation reconciliation, Path target) throws IntakeException {
+        ReconciliationCsv.write(reconciliation, target);
     }
 
     @Override

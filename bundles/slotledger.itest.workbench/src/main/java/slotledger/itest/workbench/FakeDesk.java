@@ -11,8 +11,10 @@ import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.propertytypes.ServiceRanking;
 import slotledger.app.DeskException;
+import slotledger.app.FirmwareDesk;
 import slotledger.app.FleetDesk;
 import slotledger.app.Label;
+import slotledger.app.LookAt;
 import slotledger.app.PlanQuestions;
 import slotledger.app.Project;
 import slotledger.app.ProjectDesk;
@@ -183,6 +185,16 @@ public final class FakeDesk implements FleetDesk {
         return new Operation(total, total, total, new ChannelMode(1, total, Capacity.NONE),
                 Optional.of(Rate.of(2666)), "",
                 Bandwidth.NONE, false);
+    }
+
+    @Override
+    public List<LookAt> lookFirst(Survey survey, Plan plan) {
+        throw new UnsupportedOperationException("no test asks for it");
+    }
+
+    @Override
+    public FirmwareDesk firmware() {
+        throw new UnsupportedOperationException("no test asks for it");
     }
 
     @Override

@@ -14,6 +14,7 @@ import slotledger.intake.internal.value.Doubt;
 import slotledger.intake.spi.InventoryReader;
 import slotledger.intake.spi.ReaderName;
 import slotledger.model.finding.Finding;
+import slotledger.model.observed.BoardReport;
 import slotledger.model.observed.ObservedFleet;
 import slotledger.model.observed.ObservedMachine;
 import slotledger.model.source.Ground;
@@ -50,6 +51,13 @@ public final class FirmwareInventory implements InventoryReader {
         List<Finding> findings = new ArrayList<>();
         read(file, found -> machines.add(found.machine()), findings, progress);
         return new Reading<>(new ObservedFleet(machines, findings), List.of(), findings);
+    }
+
+    /** What each machine says of its board. */
+    public static List<BoardReport> boards(Path file, Progress progress) throws IntakeException {
+        List<BoardReport> reports = new ArrayList<>();
+        read(file, found -> reports.add(found.report()), new ArrayList<>(), progress);
+        return reports;
     }
 
     /** Takes machines. */

@@ -18,6 +18,7 @@ import slotledger.model.machine.AssetTag;
 import slotledger.model.machine.SlotContent;
 import slotledger.model.machine.Whereabouts;
 import slotledger.model.module.ModuleKind;
+import slotledger.model.observed.BoardReport;
 import slotledger.model.observed.ObservedMachine;
 import slotledger.model.observed.ObservedSlot;
 import slotledger.model.source.Place;
@@ -42,8 +43,17 @@ final class MachineReader {
      * @param machine     the machine
      * @param identity    what it is called
      * @param boardLimits what its arrays say, with their lies corrected
+     * @param lies        what was wrong, by code
      */
-    record Found(ObservedMachine machine, Identity identity, BoardLimits boardLimits) {
+    record Found(ObservedMachine machine, Identity identity, BoardLimits boardLimits, List<String> lies) {
+        Found {
+            lies = List.copyOf(lies);
+        }
+
+        BoardReport report() {
+            return new BoardReport(machine, identity.otherNames(), identity.form(), boardLimits.largestTotal(),
+                    boardLimits.corrects(), lies);
+        }
     }
 
     /** The machine; empty, with a finding, where the table is of none that can be opened. */
@@ -67,8 +77,10 @@ final class MachineReader {
             return Optional.empty();
         }
         BoardLimits limits = BoardLimits.of(table, slots, lies);
-        lies.findings(place, tag).forEach(findings);
-        return Optional.of(new Found(machine(tag, identity, slots, place), identity, limits));
+        List<Finding> told = lies.findings(place, tag);
+        told.forEach(findings);
+        return Optional.of(new Found(machine(tag, identity, slots, place), identity, limits,
+                told.stream().map(Finding::code).toList()));
     }
 
     private static String name(Identity identity, Place place) {
