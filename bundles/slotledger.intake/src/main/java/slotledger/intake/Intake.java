@@ -49,6 +49,9 @@ public interface Intake {
 
     Reading<Shelf> readShelf(List<Path> files, Progress progress) throws IntakeException;
 
+    /** Modules that are on the shelf by their SPD image and in a machine by what is said there; findings alone. */
+    List<Finding> compareShelf(List<Path> files, ObservedFleet fleet, Progress progress) throws IntakeException;
+
     /** Reads lists of what arrived of an order, all files as one list. */
     Reading<List<Receipt>> readReceipts(List<Path> files, Progress progress) throws IntakeException;
 

@@ -183,6 +183,18 @@ public final class DefaultIntake implements Intake {
     }
 
     @Override
+    public List<Finding> compareShelf(List<Path> files, ObservedFleet fleet, Progress progress)
+            throws IntakeException {
+        ShelfImages images = new ShelfImages();
+        for (Path file : files) {
+            if (FirmwareFiles.isFirmware(file)) {
+                images.read(file, progress);
+            }
+        }
+        return images.alsoIn(fleet);
+    }
+
+    @Override
     public Reading<List<Receipt>> readReceipts(List<Path> files, Progress progress) throws IntakeException {
         return new ReceiptReader(sheets).read(files, progress);
     }

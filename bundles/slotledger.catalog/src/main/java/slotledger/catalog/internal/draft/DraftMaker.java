@@ -11,6 +11,7 @@ import slotledger.catalog.BoardDraft;
 import slotledger.catalog.BoardDrafts;
 import slotledger.catalog.BoardMatch;
 import slotledger.catalog.Catalog;
+import slotledger.catalog.Platform;
 import slotledger.catalog.internal.match.Names;
 import slotledger.model.board.Board;
 import slotledger.model.board.BoardId;
@@ -50,12 +51,14 @@ public final class DraftMaker {
                 DocumentCheck.compare(model, documented.get(), findings);
             } else {
                 ModelFacts facts = ModelFacts.of(model, findings);
+                Optional<Platform> platform = PlatformCheck.of(model);
+                platform.ifPresent(known -> PlatformCheck.compare(model, facts, known, findings));
                 if (facts.hindrance().isPresent()) {
                     findings.add(finding(model.get(0), "draft-impossible", facts.hindrance().get(),
                             "firmware that tells slots and kind of memory",
                             "Write a board file from the model's own manual."));
                 } else {
-                    drafts.add(draft(model, facts, ids));
+                    drafts.add(draft(model, facts, platform, ids));
                 }
             }
         }
@@ -68,13 +71,14 @@ public final class DraftMaker {
                 ? Optional.of(found.board()) : Optional.empty();
     }
 
-    private static BoardDraft draft(List<BoardReport> model, ModelFacts facts, Map<String, Integer> ids) {
+    private static BoardDraft draft(List<BoardReport> model, ModelFacts facts, Optional<Platform> platform,
+            Map<String, Integer> ids) {
         ObservedMachine first = model.get(0).machine();
         String base = id(first.maker() + " " + first.model());
         int number = ids.merge(base, 1, Integer::sum);
         BoardId id = new BoardId(number == 1 ? base : base + "-" + number);
         return new BoardDraft(id, (first.maker() + " " + first.model()).strip(), model.size(),
-                new DraftYaml(id, model, facts).text(), facts.open());
+                new DraftYaml(id, model, facts, platform).text(), facts.open());
     }
 
     private static String id(String name) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import slotledger.catalog.Platform;
 import slotledger.model.board.BoardForm;
 import slotledger.model.board.BoardId;
 import slotledger.model.module.Buffering;
@@ -13,6 +14,7 @@ import slotledger.model.module.Form;
 import slotledger.model.module.ModuleKind;
 import slotledger.model.observed.BoardReport;
 import slotledger.model.observed.ObservedMachine;
+import slotledger.model.source.Ground;
 import slotledger.model.unit.Capacity;
 
 /** Writes a draft in the form of a board file; what nobody knows is left out and asked for in comments. */
@@ -23,12 +25,14 @@ final class DraftYaml {
     private final BoardId id;
     private final List<BoardReport> model;
     private final ModelFacts facts;
+    private final Optional<Platform> platform;
     private final StringBuilder yaml = new StringBuilder();
 
-    DraftYaml(BoardId id, List<BoardReport> model, ModelFacts facts) {
+    DraftYaml(BoardId id, List<BoardReport> model, ModelFacts facts, Optional<Platform> platform) {
         this.id = id;
         this.model = model;
         this.facts = facts;
+        this.platform = platform;
     }
 
     String text() {
@@ -46,6 +50,11 @@ final class DraftYaml {
         }
         line("form: " + facts.form().orElse(BoardForm.OTHER).text());
         line("source: {ground: firmware table, document: " + quoted(places()) + "}");
+        if (totalOfPlatform().isPresent()) {
+            line("sources:");
+            line("  largest-total: {ground: from memory, document: %s}".formatted(
+                    quoted("processors of the family " + platform.orElseThrow().name() + ", check")));
+        }
         line("");
         line("# Firmware doesn't tell channels: put each slot into its channel, the first of a channel first.");
         line("channels: {unknown: " + list(facts.labels()) + "}");
@@ -55,10 +64,16 @@ final class DraftYaml {
             facts.labels().forEach(this::slot);
         }
         takes();
-        facts.largestTotal().ifPresent(total -> line("largest-total: " + amount(total)));
+        facts.largestTotal().or(this::totalOfPlatform).ifPresent(total -> line("largest-total: " + amount(total)));
         line("notes:");
         line("  - " + quoted("Drafted from firmware; check the channels before two modules are put in."));
         return yaml.toString();
+    }
+
+    /** What the processor takes, where firmware says nothing of the board and somebody wrote that down from memory. */
+    private Optional<Capacity> totalOfPlatform() {
+        return facts.largestTotal().isPresent() ? Optional.empty()
+                : platform.filter(known -> known.source().ground() == Ground.MEMORY).map(Platform::largestTotal);
     }
 
     private void comments() {
@@ -66,6 +81,7 @@ final class DraftYaml {
                 .formatted(model.size(), model.size() == 1 ? "" : "s"));
         line("# then write that document as the source, and move the file out of the folder of drafts.");
         facts.open().forEach(open -> line("# To find out: " + open + "."));
+        platform.ifPresent(known -> PlatformCheck.comments(known).forEach(comment -> line("# " + comment)));
         facts.lies().forEach(lie -> line("# Firmware of this model is wrong somewhere: " + lie + "."));
     }
 

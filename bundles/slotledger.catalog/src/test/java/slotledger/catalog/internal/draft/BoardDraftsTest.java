@@ -16,6 +16,7 @@ import slotledger.catalog.internal.match.BoardEntry;
 import slotledger.catalog.internal.match.DefaultCatalog;
 import slotledger.catalog.spi.BoardFile;
 import slotledger.model.board.Board;
+import slotledger.model.board.BoardFact;
 import slotledger.model.board.BoardForm;
 import slotledger.model.board.EccOutcome;
 import slotledger.model.board.Interleave;
@@ -149,6 +150,34 @@ class BoardDraftsTest {
                 new DefaultCatalog(List.of(documented)));
         assertEquals(List.of(), drafts.drafts());
         assertEquals(List.of("firmware-against-document", "firmware-against-document"), codes(drafts));
+    }
+
+    @Test
+    void whatTheProcessorCanNotTakeIsSaidAndWhatItTakesStandsInTheDraft() {
+        BoardDrafts drafts = BoardDrafts.of(List.of(onProcessor(report("K-1", "KB-510", 64, "DIMM1", MODULE, "DIMM2",
+                null), "Intel(R) Core(TM) i5-2400 CPU @ 3.10GHz")), NOTHING);
+        assertEquals(List.of("firmware-against-platform", "firmware-against-platform"), codes(drafts));
+        String yaml = drafts.drafts().get(0).yaml();
+        assertTrue(yaml.contains("2 channels, at most 2 modules in each") && yaml.contains("from memory"), yaml);
+        read(drafts.drafts().get(0));
+    }
+
+    @Test
+    void whereFirmwareTellsNoTotalThatOfTheProcessorStandsInFromMemory() {
+        BoardReport known = report("K-1", "KB-510", 64, "DIMM1", MODULE, "DIMM2", null);
+        BoardReport silent = onProcessor(new BoardReport(known.machine(), List.of(), known.form(), Optional.empty(),
+                Optional.empty(), List.of()), "Intel(R) Core(TM) i7-9700 CPU @ 3.00GHz");
+        Board board = read(BoardDrafts.of(List.of(silent), NOTHING).drafts().get(0));
+        assertEquals(Optional.of(Capacity.ofGiB(128)), board.largestTotal());
+        assertEquals(Ground.MEMORY, board.sourceOf(BoardFact.LARGEST_TOTAL).ground());
+    }
+
+    private static BoardReport onProcessor(BoardReport report, String processor) {
+        ObservedMachine machine = report.machine();
+        return new BoardReport(new ObservedMachine(machine.tag(), machine.serial(), machine.maker(), machine.model(),
+                machine.where(), "", "", "", processor, OptionalInt.of(1), "", machine.slotCount(), machine.total(),
+                machine.slots(), machine.place()), report.otherNames(), report.form(), report.largestTotal(),
+                report.corrects(), report.lies());
     }
 
     @Test

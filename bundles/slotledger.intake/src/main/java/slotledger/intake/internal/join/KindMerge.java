@@ -7,13 +7,13 @@ import slotledger.model.machine.SlotContent;
 import slotledger.model.module.ModuleKind;
 
 /** Adds to what one source says of a module what another one says beyond it. */
-final class KindMerge {
+public final class KindMerge {
 
     private KindMerge() {
     }
 
     /** What both say together; empty where they contradict each other. */
-    static Optional<SlotContent> merge(SlotContent believed, SlotContent other) {
+    public static Optional<SlotContent> merge(SlotContent believed, SlotContent other) {
         if (believed.equals(other)) {
             return Optional.of(believed);
         }

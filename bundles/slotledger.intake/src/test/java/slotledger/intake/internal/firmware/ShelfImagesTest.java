@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import slotledger.intake.Reading;
@@ -84,5 +85,36 @@ class ShelfImagesTest {
         Reading<Shelf> reading = read(shelf);
         assertEquals(List.of("shelf-not-a-module"), reading.findings().stream().map(Finding::code).toList());
         assertEquals(0, reading.value().pieces().size());
+    }
+
+    @Test
+    void aLabelThatContradictsTheImageKeepsTheModuleOffTheShelf() throws Exception {
+        Path shelf = Files.createDirectory(folder.resolve("shelf"));
+        Files.write(shelf.resolve("1.bin"), image(1));
+        Files.writeString(shelf.resolve("1.label.txt"), "2GB 2Rx8 PC2-5300U");
+        Files.write(shelf.resolve("2.bin"), image(2));
+        Files.writeString(shelf.resolve("2.label.txt"), "1GB 2Rx8 PC2-5300U");
+        Reading<Shelf> reading = read(shelf);
+        assertEquals(List.of("shelf-label-differs"), reading.findings().stream().map(Finding::code).toList());
+        assertEquals(List.of(1), List.copyOf(reading.value().pieces().values()));
+        assertTrue(reading.findings().get(0).message().contains("1.label.txt"), reading.findings().toString());
+    }
+
+    @Test
+    void aModuleThatFirmwareFindsInAMachineIsNamedThere() throws Exception {
+        Path shelf = Files.createDirectory(folder.resolve("shelf"));
+        byte[] image = image(7);
+        System.arraycopy("QF-77".getBytes(), 0, image, 73, 5);
+        Files.write(shelf.resolve("1.bin"), image);
+        Path machines = Files.createDirectory(folder.resolve("firmware"));
+        for (String serial : List.of("00000007", "00000008")) {
+            Files.writeString(machines.resolve("K-" + serial + ".txt"), Listing.of(
+                    "A | 1 GB | DIMM | DDR2 | 667 MT/s | 64 | 64 | Part Number: QF-77 | Serial Number: " + serial)
+                    .toString());
+        }
+        List<Finding> findings = DefaultIntake.plain().compareShelf(List.of(shelf), DefaultIntake.plain()
+                .readFleet(List.of(machines), Optional.empty(), Progress.NONE).value(), Progress.NONE);
+        assertEquals(List.of("shelf-module-in-machine"), findings.stream().map(Finding::code).toList());
+        assertEquals("K-00000007", findings.get(0).machine().orElseThrow().value());
     }
 }
