@@ -19,8 +19,8 @@ import slotledger.model.task.CancelledException;
 import slotledger.model.task.Progress;
 
 /**
- * Reads a folder with a firmware table for each of 100,000 invented machines, beside the bare cost of reading the bytes.
- * Fails where a machine is lost, where progress goes backwards, or where the work can't be stopped at once.
+ * Reads a folder with a firmware table for each of 100,000 invented machines, beside the bare cost of reading the
+ * bytes. Fails where a machine is lost, where progress goes backwards, or where the work can't be stopped at once.
  */
 public final class FirmwareBenchmarks {
 

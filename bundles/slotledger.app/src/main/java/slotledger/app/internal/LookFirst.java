@@ -24,6 +24,7 @@ import slotledger.model.plan.Obstacle;
 import slotledger.model.plan.Plan;
 import slotledger.model.plan.Purchase;
 import slotledger.model.plan.Station;
+import slotledger.model.source.Ground;
 import slotledger.model.unit.Money;
 import slotledger.model.verdict.MissingFact;
 import slotledger.model.verdict.Reason;
@@ -35,6 +36,10 @@ import slotledger.rules.Setup;
  * board, same modules), with the money that the plan spends on them.
  */
 final class LookFirst {
+
+    private static final Question DRAFT = new Question(
+            "the board is a draft of what its firmware says: channels, largest module, order of filling",
+            "Look them up in the model's manual, then write the manual and page into the board file as its source.");
 
     private final MemoryRules rules;
     private final Survey survey;
@@ -83,6 +88,9 @@ final class LookFirst {
                 .isPresent();
         if (!machine.isOpened() && !waits) {
             return;
+        }
+        if (survey.fleet().boards().get(machine.machine().board()).source().ground() == Ground.FIRMWARE) {
+            add(How.READ_DOCUMENT, boardName(machine), List.of(machine.machine().board()), machine, DRAFT);
         }
         Map<MissingFact, Set<String>> facts = new TreeMap<>();
         rules.judge(Setup.of(survey.fleet(), machine.machine()).with(machine.after())).reasons()
@@ -138,8 +146,7 @@ final class LookFirst {
     }
 
     private String boardName(MachinePlan machine) {
-        return survey.boards().stream().filter(each -> each.id().equals(machine.machine().board()))
-                .map(each -> each.name()).findFirst().orElse(machine.machine().board().value());
+        return survey.fleet().boards().get(machine.machine().board()).name();
     }
 
     private void add(How how, String subject, List<Object> key, MachinePlan machine, Question question) {

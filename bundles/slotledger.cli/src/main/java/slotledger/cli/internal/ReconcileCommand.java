@@ -93,7 +93,7 @@ final class ReconcileCommand extends DeskCommand {
             answer.wrapped("No row", names(found.withoutSheet()));
         }
         if (found.comparisons().isEmpty()) {
-            answer.line("There is nothing to compare: the project needs a spreadsheet and firmware of the same machines.");
+            answer.line("There is nothing to compare: that needs a spreadsheet and firmware of the same machines.");
         }
     }
 

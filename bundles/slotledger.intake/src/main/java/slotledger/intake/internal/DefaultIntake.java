@@ -77,7 +77,8 @@ public final class DefaultIntake implements Intake {
 
     /** With our own readers only, for use without a framework. */
     public static DefaultIntake plain() {
-        return new DefaultIntake(List.of(new SpreadsheetInventory(), new FirmwareInventory()), List.of(new SpreadsheetOffers()));
+        return new DefaultIntake(List.of(new SpreadsheetInventory(), new FirmwareInventory()),
+                List.of(new SpreadsheetOffers()));
     }
 
     private static <T> List<T> reversed(List<T> lowestFirst) {

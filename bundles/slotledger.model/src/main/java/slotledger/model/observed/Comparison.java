@@ -41,7 +41,8 @@ public record Comparison(AssetTag machine, Subject subject, String fact, List<Te
         said = List.copyOf(said);
         Objects.requireNonNull(outcome, "outcome");
         if (said.isEmpty()) {
-            throw new IllegalArgumentException("The comparison of %s of %s must have a source.".formatted(fact, machine));
+            throw new IllegalArgumentException(
+                    "The comparison of %s of %s must have a source.".formatted(fact, machine));
         }
     }
 

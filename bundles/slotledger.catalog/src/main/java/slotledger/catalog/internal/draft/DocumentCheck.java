@@ -13,8 +13,9 @@ final class DocumentCheck {
 
     static void compare(List<BoardReport> model, Board board, List<Finding> findings) {
         for (BoardReport report : model) {
-            report.largestTotal().filter(total -> board.largestTotal().filter(known -> !known.equals(total))
-                    .isPresent()).ifPresent(total -> findings.add(DraftMaker.finding(report, "firmware-against-document",
+            report.largestTotal()
+                    .filter(total -> board.largestTotal().filter(known -> !known.equals(total)).isPresent())
+                    .ifPresent(total -> findings.add(DraftMaker.finding(report, "firmware-against-document",
                             "The firmware says that the board takes %s, its document (%s) says %s; the document holds."
                                     .formatted(total, board.source(), board.largestTotal().get()),
                             "numbers that agree", "Check the page, and whether a newer firmware takes more.")));

@@ -69,7 +69,8 @@ record ModelFacts(List<String> labels, boolean named, Map<String, Optional<Modul
                 modules.stream().map(ModuleKind::capacity).max(Comparator.naturalOrder()),
                 agreed(model, "draft-largest-differs", "most memory", findings, BoardReport::largestTotal),
                 agreed(model, "draft-form-differs", "kind of computer", findings, BoardReport::form),
-                model.stream().flatMap(report -> report.lies().stream()).collect(Collectors.toCollection(TreeSet::new)));
+                model.stream().flatMap(report -> report.lies().stream())
+                        .collect(Collectors.toCollection(TreeSet::new)));
     }
 
     /** Why no draft can be made. */

@@ -61,11 +61,13 @@ public final class TableChecks {
 
     private static void array(Structure array, Sum sum, Problems problems) {
         array.get(ArrayFacts.LARGEST).filter(largest -> sum.size.compareTo(largest) > 0).ifPresent(largest ->
-                problems.add(Problem.contradiction(array.name(), "%s is installed, the array is said to take %s".formatted(
-                        sum.size, largest), "no more than it takes")));
+                problems.add(Problem.contradiction(array.name(),
+                        "%s is installed, the array is said to take %s".formatted(sum.size, largest),
+                        "no more than it takes")));
         array.get(ArrayFacts.DEVICES).filter(devices -> devices != sum.devices).ifPresent(devices ->
-                problems.add(Problem.contradiction(array.name(), "it counts %d devices, the table has %d".formatted(devices,
-                        sum.devices), "one memory device for each slot")));
+                problems.add(Problem.contradiction(array.name(),
+                        "it counts %d devices, the table has %d".formatted(devices, sum.devices),
+                        "one memory device for each slot")));
         if (sum.checkBits && array.get(ArrayFacts.CORRECTION).filter(ErrorCorrection.NONE::equals).isPresent()) {
             problems.add(Problem.contradiction(array.name(), "its modules have check bits and it corrects nothing",
                     "an array that uses them, or modules without"));
@@ -85,7 +87,8 @@ public final class TableChecks {
         int rate = device.get(DeviceFacts.RATE).orElse(Integer.MAX_VALUE);
         int configured = device.get(DeviceFacts.CONFIGURED_RATE).orElse(0);
         if (configured > rate) {
-            problems.add(Problem.contradiction(device.name(), "it runs at %d MT/s and is rated %d".formatted(configured, rate),
+            problems.add(Problem.contradiction(device.name(),
+                    "it runs at %d MT/s and is rated %d".formatted(configured, rate),
                     "no more than the rating, unless a profile is in use"));
         }
         FormFactor form = device.get(DeviceFacts.FORM).orElse(null);

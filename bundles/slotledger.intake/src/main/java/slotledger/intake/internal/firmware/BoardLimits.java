@@ -22,6 +22,8 @@ import slotledger.model.unit.Capacity;
 record BoardLimits(Optional<Capacity> largestTotal, Optional<Boolean> corrects) {
 
     private static final int STEP_BITS = 10;
+    /** A machine that holds more times its limit than this has a limit in the wrong unit. */
+    private static final int MOST_BEYOND = 64;
 
     static BoardLimits of(SmbiosTable table, List<ObservedSlot> slots, Lies lies) {
         checks(slots, corrects(table), lies);
@@ -90,7 +92,8 @@ record BoardLimits(Optional<Capacity> largestTotal, Optional<Boolean> corrects) 
         if (sum.atLeast(installed)) {
             return Optional.of(sum);
         }
-        boolean wrongUnit = sum.kibibytes() <= Long.MAX_VALUE >> STEP_BITS && installed.kibibytes() / sum.kibibytes() > 64
+        boolean wrongUnit = sum.kibibytes() <= Long.MAX_VALUE >> STEP_BITS
+                && installed.kibibytes() / sum.kibibytes() > MOST_BEYOND
                 && Capacity.ofKiB(sum.kibibytes() << STEP_BITS).atLeast(installed);
         lies.add(wrongUnit ? Lie.LIMIT_UNIT : Lie.LIMIT, "%s installed, at most %s".formatted(installed, sum));
         return wrongUnit ? Optional.of(Capacity.ofKiB(sum.kibibytes() << STEP_BITS)) : Optional.empty();

@@ -34,7 +34,7 @@ enum Lie {
     NAMELESS(Severity.NOTE, "The firmware doesn't name the slots.", "the names printed on the board",
             "Note the printed names when the machine is opened."),
     /** 27,284 machines by slot name alone, 2,337 with the bank's name too. */
-    SAME_NAME(Severity.NOTE, "The firmware gives several slots one name, but their banks differ; both names were joined.",
+    SAME_NAME(Severity.NOTE, "The firmware gives several slots one name; their banks differ, and both were joined.",
             "a name of its own for each slot", "Note the printed names when the machine is opened."),
     SAME_NAMES(Severity.WARNING, "The firmware gives several slots one name; which is which can't be told.",
             "a name of its own for each slot", "Note the printed names when the machine is opened."),

@@ -62,8 +62,9 @@ final class MachineReader {
         AssetTag tag = new AssetTag(name(identity, place));
         damage(table, place, tag);
         if (identity.isVirtual()) {
-            findings.accept(Doubt.note("firmware-virtual", "This is a computer that another one plays; it has no slots.",
-                    "a machine that can be opened", "Nothing; or leave it out of the collection.")
+            findings.accept(Doubt.note("firmware-virtual",
+                    "This is a computer that another one plays; it has no slots.", "a machine that can be opened",
+                    "Nothing; or leave it out of the collection.")
                     .at(place, identity.maker() + " " + identity.model()).about(tag));
             return Optional.empty();
         }
@@ -71,8 +72,9 @@ final class MachineReader {
         List<Structure> devices = devices(table, lies);
         List<ObservedSlot> slots = devices.isEmpty() ? old(table, place) : slots(devices, lies, place);
         if (slots.isEmpty()) {
-            findings.accept(Doubt.error("firmware-no-memory", "The table lists no memory; it is no machine's whole table.",
-                    "an entry for each slot", "Collect the table of this machine again.")
+            findings.accept(Doubt.error("firmware-no-memory",
+                    "The table lists no memory; it is no machine's whole table.", "an entry for each slot",
+                    "Collect the table of this machine again.")
                     .at(place, identity.maker() + " " + identity.model()).about(tag));
             return Optional.empty();
         }

@@ -24,8 +24,8 @@ import slotledger.model.source.Place;
 import slotledger.model.task.Progress;
 
 /**
- * Reads a folder or archive with the SPD image of each module on the shelf; each image is one module. What is printed on
- * a module's label may stand in a file beside its image: "17.label.txt" beside "17.bin".
+ * Reads a folder or archive with the SPD image of each module on the shelf; each image is one module. What is printed
+ * on a module's label may stand in a file beside its image: "17.label.txt" beside "17.bin".
  */
 public final class ShelfImages {
 

@@ -12,9 +12,9 @@ import slotledger.model.finding.Finding;
 import slotledger.model.source.Place;
 
 /**
- * Searches, led by which code is reached, for content that makes a decoder or reader throw, hang or say nothing. Without
- * the environment variable JAZZER_FUZZ only the inputs beside this test are read; with it, one of the two searches runs
- * at a time.
+ * Searches, led by which code is reached, for content that makes a decoder or reader throw, hang or say nothing.
+ * Without the environment variable JAZZER_FUZZ only the inputs beside this test are read; with it, one of the
+ * two searches runs at a time.
  */
 class FirmwareFuzzTest {
 

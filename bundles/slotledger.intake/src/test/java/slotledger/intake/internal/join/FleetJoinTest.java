@@ -155,8 +155,9 @@ class FleetJoinTest {
 
     @Test
     void twoFilesOfOneMachineAreOneTooMany() throws Exception {
-        assertEquals(List.of("duplicate-serial", "firmware-twice"), codes(row("K-17;S1;Kestrin;KB-510;lab;8GB DDR4;empty")
-                .table("K-17.txt", "S1", "8 GB").table("S1.txt", "S1", "8 GB").read()));
+        assertEquals(List.of("duplicate-serial", "firmware-twice"), codes(
+                row("K-17;S1;Kestrin;KB-510;lab;8GB DDR4;empty").table("K-17.txt", "S1", "8 GB")
+                        .table("S1.txt", "S1", "8 GB").read()));
     }
 
     @Test
