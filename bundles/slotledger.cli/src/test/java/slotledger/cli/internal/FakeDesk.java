@@ -133,12 +133,14 @@ final class FakeDesk implements FleetDesk {
 
     @Override
     public List<LookAt> lookFirst(Survey survey, Plan plan) {
-        throw new UnsupportedOperationException("no test asks for it");
+        return List.of(new LookAt(LookAt.How.OPEN, "Kestrin KB-510", List.of(new AssetTag("K-1"), new AssetTag("K-2")),
+                List.of(new LookAt.Question("the ranks of a module in DIMM1", "Read the label.")),
+                new Money(6000, NOTHING.currency()), List.of("Tallow/T-8")));
     }
 
     @Override
     public FirmwareDesk firmware() {
-        throw new UnsupportedOperationException("no test asks for it");
+        return new FakeFirmware(calls);
     }
 
     @Override

@@ -75,7 +75,7 @@ final class CimIdentity {
     }
 
     private static void put(Facts.Builder facts, Fact<String> fact, CimRecord record, String property) {
-        if (record.values().containsKey(property)) {
+        if (!record.get(property).isBlank()) {
             facts.told(fact, record.get(property), Placeholders.meaning(record.get(property)));
         }
     }

@@ -23,7 +23,9 @@ record CimRecord(Map<String, String> values) {
 
     /** Win32_ComputerSystem. */
     boolean isSystem() {
-        return values.containsKey("Manufacturer") && values.containsKey("Model") && !isDevice();
+        // Whole records of boards, enclosures, arrays and modules have these two as well.
+        return values.containsKey("Manufacturer") && values.containsKey("Model") && !isDevice() && !isArray()
+                && !isChassis() && !isBoard();
     }
 
     /** Win32_ComputerSystemProduct. */
