@@ -17,9 +17,10 @@ import slotledger.model.task.Progress;
 /** Tells files of firmware from spreadsheets, and reads them one by one. */
 public final class FirmwareFiles {
 
-    /** What no table of a spreadsheet has in its first lines. */
+    /** What no table of a spreadsheet has in its first lines; the first is how a file of the collection kit begins. */
     private static final Pattern LISTING = Pattern.compile(
-            "(?s).*(?:^|\\n)Handle 0x[0-9A-F]{4}.*|.*(?:DeviceLocator|BankLabel|MemoryDevices).*");
+            "(?s)# Memory table of one computer.*|.*(?:^|\\n)Handle 0x[0-9A-F]{4}.*"
+                    + "|.*(?:DeviceLocator|BankLabel|MemoryDevices).*");
     private static final int HEAD = 1 << 16;
     private static final int LARGEST = 32 << 20;
 

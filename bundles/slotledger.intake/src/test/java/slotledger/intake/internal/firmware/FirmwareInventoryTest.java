@@ -2,6 +2,7 @@ package slotledger.intake.internal.firmware;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
@@ -15,6 +16,7 @@ import org.junit.jupiter.api.io.TempDir;
 import slotledger.intake.Reading;
 import slotledger.model.observed.ObservedFleet;
 import slotledger.model.observed.ObservedMachine;
+import slotledger.model.task.CancelledException;
 import slotledger.model.task.Progress;
 
 class FirmwareInventoryTest {
@@ -198,6 +200,12 @@ class FirmwareInventoryTest {
     }
 
     @Test
+    void aFileOfTheCollectionKitIsKnownByItsFirstLine() throws Exception {
+        assertTrue(new FirmwareInventory().canRead(Files.writeString(folder.resolve("K-17.txt"),
+                "# Memory table of one computer: SMBIOS structures of types 1-6\n01 1b 01 00\n")));
+    }
+
+    @Test
     void anInventorySpreadsheetIsNotTakenForFirmware() throws Exception {
         assertFalse(new FirmwareInventory().canRead(Files.writeString(folder.resolve("fleet.csv"),
                 "Asset tag;Model;RAM\nA1;K10;2x4GB\n")));
@@ -229,7 +237,7 @@ class FirmwareInventoryTest {
                 return true;
             }
         };
-        org.junit.jupiter.api.Assertions.assertThrows(slotledger.model.task.CancelledException.class,
+        assertThrows(CancelledException.class,
                 () -> new FirmwareInventory().read(folder.resolve("firmware"), Optional.empty(), stopped));
     }
 }
