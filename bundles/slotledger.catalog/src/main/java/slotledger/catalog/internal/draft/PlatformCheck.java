@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import slotledger.catalog.Platform;
 import slotledger.model.finding.Finding;
+import slotledger.model.finding.Severity;
 import slotledger.model.module.Generation;
 import slotledger.model.observed.BoardReport;
 
@@ -29,8 +30,8 @@ final class PlatformCheck {
     /** What can't be, as findings. */
     static void compare(List<BoardReport> model, ModelFacts facts, Platform platform, List<Finding> findings) {
         for (Generation generation : facts.generations()) {
-            if (!platform.generations().contains(generation)) {
-                findings.add(DraftMaker.finding(model.get(0), "firmware-against-platform",
+            if (platform.generations().stream().noneMatch(known -> isMeant(generation, known))) {
+                findings.add(note(model.get(0),
                         "The firmware says %s, but processors of the family %s (%s) take %s.".formatted(
                                 generation.text(), platform.name(), platform.source(), platform.generations()),
                         "memory that the processor takes", "Look at the label of one module."));
@@ -38,7 +39,7 @@ final class PlatformCheck {
         }
         int processors = model.stream().mapToInt(report -> report.machine().processors().orElse(1)).max().orElse(1);
         facts.largestTotal().filter(total -> !platform.largestTotal().times(processors).atLeast(total))
-                .ifPresent(total -> findings.add(DraftMaker.finding(model.get(0), "firmware-against-platform",
+                .ifPresent(total -> findings.add(note(model.get(0),
                         "The firmware says that the board takes %s, but %d processor(s) of the family %s (%s) take %s."
                                 .formatted(total, processors, platform.name(), platform.source(),
                                         platform.largestTotal().times(processors)),
@@ -46,18 +47,31 @@ final class PlatformCheck {
         int sockets = facts.labels().size() - facts.soldered().size();
         int most = platform.channels() * platform.modulesPerChannel() * Math.max(1, processors);
         if (sockets > most) {
-            findings.add(DraftMaker.finding(model.get(0), "firmware-against-platform",
+            findings.add(note(model.get(0),
                     "The firmware lists %d sockets, but %d processor(s) of the family %s (%s) drive %d at most."
                             .formatted(sockets, processors, platform.name(), platform.source(), most),
                     "no more than the processors drive", "Count the slots; firmware may list some that aren't there."));
         }
     }
 
+    /** SMBIOS has one word for LPDDR4 and LPDDR4X, and one for LPDDR5 and LPDDR5X: DSP0134, section 7.18.2. */
+    private static boolean isMeant(Generation told, Generation known) {
+        return told == known || told == Generation.LPDDR4 && known == Generation.LPDDR4X
+                || told == Generation.LPDDR5 && known == Generation.LPDDR5X;
+    }
+
+    private static Finding note(BoardReport report, String message, String expected, String remedy) {
+        Finding finding = DraftMaker.finding(report, "firmware-against-platform", message, expected, remedy);
+        return new Finding(Severity.NOTE, finding.code(), finding.place(), finding.machine(), finding.seen(),
+                finding.message(), finding.expected(), finding.remedy());
+    }
+
     /** What a person is told of the platform in a draft, one comment a line. */
     static List<String> comments(Platform platform) {
         List<String> lines = new ArrayList<>();
-        lines.add("The processors' memory controller (%s): %d channels, at most %d modules in each.".formatted(
-                platform.source(), platform.channels(), platform.modulesPerChannel()));
+        lines.add("Memory controller of %s (%s): %d channels, at most %d module%s in each.".formatted(platform.name(),
+                platform.source(), platform.channels(), platform.modulesPerChannel(),
+                platform.modulesPerChannel() == 1 ? "" : "s"));
         lines.add("It takes %s, at most %s a processor; ECC: %s.".formatted(platform.generations().stream().sorted()
                 .map(Generation::text).collect(Collectors.joining(", ")), platform.largestTotal(),
                 platform.ecc().text()));

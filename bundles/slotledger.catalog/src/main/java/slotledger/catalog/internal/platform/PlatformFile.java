@@ -87,7 +87,7 @@ public final class PlatformFile {
                 Integer.parseInt(cells[3].strip()), Integer.parseInt(cells[4].strip()),
                 Capacity.ofGiB(Long.parseLong(cells[5].strip())), rates,
                 Platform.Ecc.valueOf(cells[7].strip()), voltages,
-                source.equals("memory") ? new Source(Ground.MEMORY, cells[0].strip() + ", check", "", Optional.empty())
+                source.equals("memory") ? new Source(Ground.MEMORY, "check", "", Optional.empty())
                         : Source.document(source, "")));
     }
 }

@@ -163,6 +163,12 @@ class BoardDraftsTest {
     }
 
     @Test
+    void lowPowerMemoryForWhichFirmwareHasOneWordIsNoContradiction() {
+        assertEquals(List.of(), codes(BoardDrafts.of(List.of(onProcessor(report("K-1", "KB-5", 16, "A", CHIPS),
+                "11th Gen Intel(R) Core(TM) i5-1135G7 @ 2.40GHz")), NOTHING)));
+    }
+
+    @Test
     void whereFirmwareTellsNoTotalThatOfTheProcessorStandsInFromMemory() {
         BoardReport known = report("K-1", "KB-510", 64, "DIMM1", MODULE, "DIMM2", null);
         BoardReport silent = onProcessor(new BoardReport(known.machine(), List.of(), known.form(), Optional.empty(),

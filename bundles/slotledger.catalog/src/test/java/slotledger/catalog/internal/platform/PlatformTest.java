@@ -26,6 +26,7 @@ class PlatformTest {
         "Intel(R) Core(TM) i7-9700 CPU @ 3.00GHz; Core 8th and 9th generation",
         "11th Gen Intel(R) Core(TM) i5-1135G7 @ 2.40GHz; Core 11th generation, notebook",
         "12th Gen Intel(R) Core(TM) i5-12400; Core 12th generation",
+        "Intel(R) Core(TM) i7-7800X CPU @ 3.50GHz; Core X of 2017 to 2019",
         "Intel(R) Xeon(R) CPU E5-2680 v4 @ 2.40GHz; Xeon E5 v4",
         "Intel(R) Xeon(R) CPU E5-2620 0 @ 2.00GHz; Xeon E5",
         "Intel(R) Xeon(R) CPU E3-1230 v3 @ 3.30GHz; Xeon E3-1200 v2 and v3",
