@@ -1,12 +1,9 @@
 package slotledger.catalog;
 
-import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
-import slotledger.catalog.internal.platform.PlatformFile;
 import slotledger.model.module.Generation;
 import slotledger.model.source.Source;
 import slotledger.model.unit.Capacity;
@@ -63,20 +60,5 @@ public record Platform(String name, Set<Generation> generations, int channels, i
         if (generations.isEmpty() || channels < 1 || modulesPerChannel < 1 || rates.isEmpty()) {
             throw new IllegalArgumentException("The platform %s must have memory, channels and rates.".formatted(name));
         }
-    }
-
-    /** All that are known, the newest of a maker last. */
-    public static List<Platform> all() {
-        return PlatformFile.all();
-    }
-
-    /**
-     * The platform of a processor.
-     *
-     * @param processor as firmware or an inventory names it
-     * @return empty where it is none of those that are known
-     */
-    public static Optional<Platform> of(String processor) {
-        return PlatformFile.find(processor);
     }
 }

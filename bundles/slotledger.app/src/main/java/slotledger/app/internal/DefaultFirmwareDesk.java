@@ -8,7 +8,7 @@ import slotledger.app.DraftedBoards;
 import slotledger.app.FirmwareDesk;
 import slotledger.app.Project;
 import slotledger.app.Reconciled;
-import slotledger.catalog.BoardDrafts;
+import slotledger.catalog.BoardDrafter;
 import slotledger.catalog.Catalog;
 import slotledger.catalog.CatalogException;
 import slotledger.catalog.CatalogReader;
@@ -24,10 +24,12 @@ final class DefaultFirmwareDesk implements FirmwareDesk {
 
     private final Intake intake;
     private final CatalogReader catalogs;
+    private final BoardDrafter drafter;
 
-    DefaultFirmwareDesk(Intake intake, CatalogReader catalogs) {
+    DefaultFirmwareDesk(Intake intake, CatalogReader catalogs, BoardDrafter drafter) {
         this.intake = intake;
         this.catalogs = catalogs;
+        this.drafter = drafter;
     }
 
     @Override
@@ -40,7 +42,7 @@ final class DefaultFirmwareDesk implements FirmwareDesk {
                 throw new DeskException(Trouble.INPUT, "The project holds no firmware to draft boards from. Collect"
                         + " tables into its folder \"firmware\"; the command \"kit\" writes the scripts for it.");
             }
-            return DraftFiles.write(BoardDrafts.of(reports, catalog), folder, force);
+            return DraftFiles.write(drafter.draft(reports, catalog), folder, force);
         } catch (IntakeException | CatalogException problem) {
             throw new DeskException(Trouble.INPUT, problem.getMessage(), problem);
         }

@@ -29,6 +29,7 @@ import slotledger.app.RuleText;
 import slotledger.app.Survey;
 import slotledger.app.Trial;
 import slotledger.app.WrittenGoal;
+import slotledger.catalog.BoardDrafter;
 import slotledger.catalog.BoardFormat;
 import slotledger.catalog.CatalogReader;
 import slotledger.catalog.FleetResolver;
@@ -93,6 +94,7 @@ public final class DefaultFleetDesk implements FleetDesk {
             @Reference Intake intake,
             @Reference CatalogReader catalogs,
             @Reference FleetResolver resolver,
+            @Reference BoardDrafter drafter,
             @Reference MemoryRules rules,
             @Reference FleetPlanner planner,
             @Reference PlanAdvisor advisor,
@@ -110,7 +112,7 @@ public final class DefaultFleetDesk implements FleetDesk {
         this.projects = new DefaultProjectDesk(stores, intake);
         this.single = new SingleFiles(files);
         this.folders = new PlanFolder(intake, exporters);
-        this.firmware = new DefaultFirmwareDesk(intake, catalogs);
+        this.firmware = new DefaultFirmwareDesk(intake, catalogs, drafter);
     }
 
     @Override

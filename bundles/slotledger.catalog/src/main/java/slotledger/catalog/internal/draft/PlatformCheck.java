@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import slotledger.catalog.Platform;
+import slotledger.catalog.internal.platform.PlatformFile;
 import slotledger.model.finding.Finding;
 import slotledger.model.finding.Severity;
 import slotledger.model.module.Generation;
@@ -19,7 +20,7 @@ final class PlatformCheck {
 
     /** The platform of most machines of a model that name a processor that is known. */
     static Optional<Platform> of(List<BoardReport> model) {
-        return model.stream().map(report -> Platform.of(report.machine().processor())).flatMap(Optional::stream)
+        return model.stream().map(report -> PlatformFile.find(report.machine().processor())).flatMap(Optional::stream)
                 .collect(Collectors.groupingBy(platform -> platform, Collectors.counting())).entrySet().stream()
                 .max((one, two) -> Long.compare(one.getValue(), two.getValue()) != 0
                         ? Long.compare(one.getValue(), two.getValue())

@@ -69,7 +69,7 @@ class BoardDraftsTest {
 
     @Test
     void aDraftSaysWhatFirmwareSaysAndNamesItAsItsSource() {
-        BoardDrafts drafts = BoardDrafts.of(List.of(report("K-1", "KB \"510\"", 64, "DIMM1", MODULE, "DIMM2", null)),
+        BoardDrafts drafts = DraftMaker.make(List.of(report("K-1", "KB \"510\"", 64, "DIMM1", MODULE, "DIMM2", null)),
                 NOTHING);
         assertEquals(List.of(), drafts.findings());
         Board board = read(drafts.drafts().get(0));
@@ -88,9 +88,9 @@ class BoardDraftsTest {
     void aDraftSaysMoreWithEveryMachineOfTheModel() {
         BoardReport plain = report("K-1", "KB-510", 64, "DIMM1", ModuleKind.of(Generation.DDR4, Form.DIMM,
                 Capacity.ofGiB(8)), "DIMM2", null);
-        assertTrue(read(BoardDrafts.of(List.of(plain), NOTHING).drafts().get(0)).takes().get(0).bufferings().isEmpty());
+        assertTrue(read(DraftMaker.make(List.of(plain), NOTHING).drafts().get(0)).takes().get(0).bufferings().isEmpty());
         BoardReport checked = report("K-2", "kb-510", 64, "DIMM1", MODULE.with(ErrorCheck.ECC), "DIMM2", null);
-        BoardDraft both = BoardDrafts.of(List.of(plain, checked), NOTHING).drafts().get(0);
+        BoardDraft both = DraftMaker.make(List.of(plain, checked), NOTHING).drafts().get(0);
         assertEquals(2, both.machines());
         assertEquals(EccOutcome.USED, read(both).takes().get(0).ecc());
         assertEquals(Set.of(Buffering.UNBUFFERED), read(both).takes().get(0).bufferings());
@@ -98,7 +98,7 @@ class BoardDraftsTest {
 
     @Test
     void machinesOfOneModelThatContradictEachOtherAreNamed() {
-        BoardDrafts drafts = BoardDrafts.of(List.of(report("K-1", "KB-510", 64, "DIMM1", MODULE),
+        BoardDrafts drafts = DraftMaker.make(List.of(report("K-1", "KB-510", 64, "DIMM1", MODULE),
                 report("K-2", "KB-510", 64, "DIMM1", MODULE), report("K-3", "KB-510", 32, "A", MODULE, "B", null)),
                 NOTHING);
         assertEquals(List.of("draft-slots-differ", "draft-largest-differs"), codes(drafts));
@@ -108,11 +108,11 @@ class BoardDraftsTest {
 
     @Test
     void solderedMemoryIsNoSocketAndMayVary() {
-        Board same = read(BoardDrafts.of(List.of(report("K-1", "KB-5", 20, "Onboard", CHIPS, "DIMM1", MODULE)),
+        Board same = read(DraftMaker.make(List.of(report("K-1", "KB-5", 20, "Onboard", CHIPS, "DIMM1", MODULE)),
                 NOTHING).drafts().get(0));
         assertEquals(1, same.sockets().size());
         assertEquals(Capacity.ofGiB(4), same.slot("Onboard").soldered().orElseThrow().capacity());
-        Board varies = read(BoardDrafts.of(List.of(report("K-1", "KB-5", 20, "Onboard", CHIPS, "DIMM1", MODULE),
+        Board varies = read(DraftMaker.make(List.of(report("K-1", "KB-5", 20, "Onboard", CHIPS, "DIMM1", MODULE),
                 report("K-2", "KB-5", 20, "Onboard", ModuleKind.of(Generation.LPDDR4, Form.SOLDERED,
                         Capacity.ofGiB(8)), "DIMM1", null)), NOTHING).drafts().get(0));
         assertEquals(Optional.empty(), varies.slot("Onboard").soldered());
@@ -120,7 +120,7 @@ class BoardDraftsTest {
 
     @Test
     void aModelWhoseFirmwareTellsTooLittleHasNoDraftAndSaysSo() {
-        BoardDrafts drafts = BoardDrafts.of(List.of(report("K-1", "KB-510", 64, "DIMM1", null),
+        BoardDrafts drafts = DraftMaker.make(List.of(report("K-1", "KB-510", 64, "DIMM1", null),
                 report("K-2", "", 64, "DIMM1", MODULE)), NOTHING);
         assertEquals(List.of(), drafts.drafts());
         assertEquals(List.of("draft-without-model", "draft-impossible"), codes(drafts));
@@ -128,7 +128,7 @@ class BoardDraftsTest {
 
     @Test
     void slotsWithoutNamesAreNumberedAndAskedFor() {
-        BoardDraft draft = BoardDrafts.of(List.of(report("K-1", "KB-510", 64, "", MODULE, "", null)), NOTHING)
+        BoardDraft draft = DraftMaker.make(List.of(report("K-1", "KB-510", 64, "", MODULE, "", null)), NOTHING)
                 .drafts().get(0);
         assertEquals(List.of("1", "2"), read(draft).slots().stream().map(slot -> slot.label()).toList());
         assertTrue(draft.open().contains("the printed names of the slots"), draft.open().toString());
@@ -146,7 +146,7 @@ class BoardDraftsTest {
                 takes: {generation: DDR4, form: DIMM}
                 largest-total: 32 GB
                 """)).entry().orElseThrow();
-        BoardDrafts drafts = BoardDrafts.of(List.of(report("K-1", "KB-510", 64, "DIMM1", MODULE)),
+        BoardDrafts drafts = DraftMaker.make(List.of(report("K-1", "KB-510", 64, "DIMM1", MODULE)),
                 new DefaultCatalog(List.of(documented)));
         assertEquals(List.of(), drafts.drafts());
         assertEquals(List.of("firmware-against-document", "firmware-against-document"), codes(drafts));
@@ -154,7 +154,7 @@ class BoardDraftsTest {
 
     @Test
     void whatTheProcessorCanNotTakeIsSaidAndWhatItTakesStandsInTheDraft() {
-        BoardDrafts drafts = BoardDrafts.of(List.of(onProcessor(report("K-1", "KB-510", 64, "DIMM1", MODULE, "DIMM2",
+        BoardDrafts drafts = DraftMaker.make(List.of(onProcessor(report("K-1", "KB-510", 64, "DIMM1", MODULE, "DIMM2",
                 null), "Intel(R) Core(TM) i5-2400 CPU @ 3.10GHz")), NOTHING);
         assertEquals(List.of("firmware-against-platform", "firmware-against-platform"), codes(drafts));
         String yaml = drafts.drafts().get(0).yaml();
@@ -164,7 +164,7 @@ class BoardDraftsTest {
 
     @Test
     void lowPowerMemoryForWhichFirmwareHasOneWordIsNoContradiction() {
-        assertEquals(List.of(), codes(BoardDrafts.of(List.of(onProcessor(report("K-1", "KB-5", 16, "A", CHIPS),
+        assertEquals(List.of(), codes(DraftMaker.make(List.of(onProcessor(report("K-1", "KB-5", 16, "A", CHIPS),
                 "11th Gen Intel(R) Core(TM) i5-1135G7 @ 2.40GHz")), NOTHING)));
     }
 
@@ -173,7 +173,7 @@ class BoardDraftsTest {
         BoardReport known = report("K-1", "KB-510", 64, "DIMM1", MODULE, "DIMM2", null);
         BoardReport silent = onProcessor(new BoardReport(known.machine(), List.of(), known.form(), Optional.empty(),
                 Optional.empty(), List.of()), "Intel(R) Core(TM) i7-9700 CPU @ 3.00GHz");
-        Board board = read(BoardDrafts.of(List.of(silent), NOTHING).drafts().get(0));
+        Board board = read(DraftMaker.make(List.of(silent), NOTHING).drafts().get(0));
         assertEquals(Optional.of(Capacity.ofGiB(128)), board.largestTotal());
         assertEquals(Ground.MEMORY, board.sourceOf(BoardFact.LARGEST_TOTAL).ground());
     }
@@ -189,7 +189,7 @@ class BoardDraftsTest {
     @Test
     void whateverAFieldHoldsTheDraftIsAWholeBoardFile() {
         for (String name : List.of("K: [x]", "#1", "a\\b\"c", "\u0007bell", "yes", "*a", "& b", "- x", "日本 1")) {
-            read(BoardDrafts.of(List.of(report("K-1", name, 64, name, MODULE, "DIMM2", null)), NOTHING).drafts()
+            read(DraftMaker.make(List.of(report("K-1", name, 64, name, MODULE, "DIMM2", null)), NOTHING).drafts()
                     .get(0));
         }
     }

@@ -36,18 +36,18 @@ class PlatformTest {
         "AMD EPYC 7302P 16-Core Processor; EPYC 7002 and 7003",
         "AMD FX(tm)-8350 Eight-Core Processor; AMD FX"})
     void processorsAreKnownByTheNamesThatFirmwareGivesThem(String processor, String name) {
-        assertEquals(Optional.of(name), Platform.of(processor).map(Platform::name));
+        assertEquals(Optional.of(name), PlatformFile.find(processor).map(Platform::name));
     }
 
     @Test
     void aProcessorThatNobodyWroteDownIsUnknown() {
-        assertEquals(Optional.empty(), Platform.of("Corvid 5 8400"));
-        assertEquals(Optional.empty(), Platform.of(""));
+        assertEquals(Optional.empty(), PlatformFile.find("Corvid 5 8400"));
+        assertEquals(Optional.empty(), PlatformFile.find(""));
     }
 
     @Test
     void whateverHasNoDocumentSaysThatItIsFromMemory() {
-        for (Platform platform : Platform.all()) {
+        for (Platform platform : PlatformFile.all()) {
             assertTrue(platform.source().ground() == Ground.DOCUMENT
                     || platform.source().toString().contains("check"), platform.toString());
         }
@@ -55,7 +55,7 @@ class PlatformTest {
 
     @Test
     void everyRateIsAGradeOfOneOfTheGenerations() {
-        for (Platform platform : Platform.all()) {
+        for (Platform platform : PlatformFile.all()) {
             platform.rates().values().forEach(rate -> assertTrue(platform.generations().stream()
                     .anyMatch(generation -> isGrade(generation, rate.megatransfers())), platform + ": " + rate));
             assertTrue(platform.rates().keySet().stream().allMatch(count -> count <= platform.modulesPerChannel()),
@@ -69,7 +69,7 @@ class PlatformTest {
 
     @Test
     void moreModulesInAChannelNeverRunFaster() {
-        for (Platform platform : Platform.all()) {
+        for (Platform platform : PlatformFile.all()) {
             for (int count = 2; count <= platform.modulesPerChannel(); count++) {
                 if (platform.rates().containsKey(count)) {
                     assertTrue(platform.rates().get(count).compareTo(platform.rates().get(1)) <= 0,
