@@ -88,7 +88,8 @@ class BoardDraftsTest {
     void aDraftSaysMoreWithEveryMachineOfTheModel() {
         BoardReport plain = report("K-1", "KB-510", 64, "DIMM1", ModuleKind.of(Generation.DDR4, Form.DIMM,
                 Capacity.ofGiB(8)), "DIMM2", null);
-        assertTrue(read(DraftMaker.make(List.of(plain), NOTHING).drafts().get(0)).takes().get(0).bufferings().isEmpty());
+        assertTrue(read(DraftMaker.make(List.of(plain), NOTHING).drafts().get(0))
+                .takes().get(0).bufferings().isEmpty());
         BoardReport checked = report("K-2", "kb-510", 64, "DIMM1", MODULE.with(ErrorCheck.ECC), "DIMM2", null);
         BoardDraft both = DraftMaker.make(List.of(plain, checked), NOTHING).drafts().get(0);
         assertEquals(2, both.machines());
