@@ -65,7 +65,8 @@ final class InspectCommand extends DeskCommand {
                         : " (for %d machines)".formatted(each.machines().size());
         answer.line("%3d. %s: %s%s".formatted(number, each.how().text(), each.subject(), count));
         for (Question question : each.questions()) {
-            Wrapped.behind("       - ", question.text().replaceFirst("\\.$", "") + ". " + question.way()).forEach(answer::line);
+            String text = question.text().replaceFirst("\\.$", "");
+            Wrapped.behind("       - ", text + ". " + question.way()).forEach(answer::line);
         }
         if (each.stake().minor() > 0) {
             Wrapped.behind("       ", "At stake: %s; waiting: %s".formatted(each.stake(),
