@@ -39,6 +39,9 @@ public interface FleetDesk {
     /** The door to all that a coordinator does with a plan of such a project. */
     CoordinatorDesk coordinator();
 
+    /** The door to what machines say of themselves. */
+    FirmwareDesk firmware();
+
     /**
      * Reads firmware tables, SPD images, and lists of them, from files, folders and ZIP archives; needs no project.
      *
@@ -115,6 +118,12 @@ public interface FleetDesk {
 
     /** Writes a curve of budgets as a workbook with a chart. */
     void writeCurve(BudgetCurve curve, String title, Path file, boolean force) throws DeskException;
+
+    /**
+     * What to find out before the plan's money is spent, what most money hangs on first; machines that are alike
+     * stand together.
+     */
+    List<LookAt> lookFirst(Survey survey, Plan plan);
 
     /**
      * Plans with a solver of one's own choice.

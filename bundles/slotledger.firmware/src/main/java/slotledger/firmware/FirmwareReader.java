@@ -44,9 +44,19 @@ public final class FirmwareReader {
     public List<FirmwareReading> read(List<Path> paths) throws IOException {
         List<FirmwareReading> readings = new ArrayList<>();
         for (Path path : paths) {
-            Collector.each(path, one -> readings.addAll(read(one)));
+            each(path, (reading, done) -> readings.add(reading));
         }
         return readings;
+    }
+
+    /**
+     * Reads a file, folder or archive in the order of names, and forgets each reading when it was taken. A file in a
+     * folder that can't be read is a reading too.
+     *
+     * @throws IOException where the path itself can't be read
+     */
+    public void each(Path path, FirmwareSink sink) throws IOException {
+        Collector.each(path, (one, done) -> read(one).forEach(reading -> sink.take(reading, done)));
     }
 
     /** Reads one file's content. */

@@ -15,6 +15,7 @@ import slotledger.firmware.fact.ByteCount;
 import slotledger.firmware.smbios.ArrayFacts;
 import slotledger.firmware.smbios.DeviceFacts;
 import slotledger.firmware.smbios.FormFactor;
+import slotledger.firmware.smbios.MachineFacts;
 import slotledger.firmware.smbios.MemoryType;
 import slotledger.firmware.smbios.SmbiosTable;
 import slotledger.firmware.smbios.Structure;
@@ -136,5 +137,36 @@ class ListsTest {
             assertTrue(reading instanceof FirmwareReading.OfTable, reading.toString());
             return ((FirmwareReading.OfTable) reading).table();
         }).toList();
+    }
+
+    @Test
+    void aListingWithStrayControlCharactersIsAListing() {
+        String text = "# dmidecode 3.3\nHandle 0x0011, DMI type 17, 40 bytes\nMemory Device\n\tSize: 8 GB\n"
+                + "\tLocator: DIMM1\n\tPart Number: A\u0001B\u0002\n\tSerial Number: 12345678901234567890123\n"
+                + "\tManufacturer: a maker with a name of some length, so that text prevails\n";
+        assertTrue(new FirmwareReader().read("x.txt", text.getBytes(StandardCharsets.UTF_8)).get(0)
+                instanceof FirmwareReading.OfTable);
+    }
+
+    @Test
+    void recordsOfOtherClassesSayWhichMachineItIs() {
+        String text = """
+                [{"Manufacturer": "Kestrin", "Model": "KB-510"},
+                 {"Vendor": "Kestrin", "Name": "KB-510", "Version": "1.0", "IdentifyingNumber": "S-4711"},
+                 {"SMBIOSAssetTag": "K-17", "SerialNumber": "S-4711"},
+                 {"SocketDesignation": "CPU0", "Manufacturer": "Corvid", "Name": "Corvid 5 8400", "NumberOfCores": 6},
+                 {"Manufacturer": "a foundry", "Model": "", "MemoryDevices": 2, "MaxCapacity": 33554432, "Use": 3},
+                 {"BankLabel": "BANK 0", "DeviceLocator": "DIMM1", "Capacity": 8589934592, "FormFactor": 8,
+                  "SMBIOSMemoryType": 26, "Manufacturer": "Tallow", "PartNumber": "TL-8G"}]
+                """;
+        SmbiosTable table = ((FirmwareReading.OfTable) new FirmwareReader()
+                .read("K-17.json", text.getBytes(StandardCharsets.UTF_8)).get(0)).table();
+        assertEquals(Optional.of("KB-510"), table.first(StructureKind.SYSTEM).orElseThrow().get(MachineFacts.PRODUCT));
+        assertEquals(Optional.of("S-4711"), table.first(StructureKind.SYSTEM).orElseThrow().get(MachineFacts.SERIAL));
+        assertEquals(Optional.of("K-17"), table.first(StructureKind.CHASSIS).orElseThrow()
+                .get(MachineFacts.ASSET_TAG));
+        assertEquals(Optional.of("Corvid 5 8400"), table.first(StructureKind.PROCESSOR).orElseThrow()
+                .get(MachineFacts.VERSION));
+        assertEquals(2, table.memoryDevices().size());
     }
 }

@@ -6,8 +6,10 @@ import java.util.Optional;
 import slotledger.model.delivery.Receipt;
 import slotledger.model.finding.Finding;
 import slotledger.model.module.ModuleKind;
+import slotledger.model.observed.BoardReport;
 import slotledger.model.observed.LabelReading;
 import slotledger.model.observed.ObservedFleet;
+import slotledger.model.observed.Reconciliation;
 import slotledger.model.task.Progress;
 import slotledger.model.trade.Choices;
 import slotledger.model.trade.Market;
@@ -30,9 +32,25 @@ public interface Intake {
     Reading<ObservedFleet> readFleet(List<Path> files, Optional<Path> mapping, Progress progress)
             throws IntakeException;
 
+    /**
+     * Reads inventories as {@link #readFleet} does, and says of each fact what every source says of it. Spreadsheets
+     * and firmware are joined by asset tag and serial number; who is believed stands in the mapping file.
+     */
+    Reading<Reconciliation> reconcile(List<Path> files, Optional<Path> mapping, Progress progress)
+            throws IntakeException;
+
+    /**
+     * Reads what firmware among the inventories says of boards, one report a machine; spreadsheets are left out. Its
+     * findings are those of {@link #readFleet} and are not given again.
+     */
+    Reading<List<BoardReport>> readBoards(List<Path> files, Progress progress) throws IntakeException;
+
     Reading<Market> readOffers(List<Path> files, Progress progress) throws IntakeException;
 
     Reading<Shelf> readShelf(List<Path> files, Progress progress) throws IntakeException;
+
+    /** Modules that are on the shelf by their SPD image and in a machine by what is said there; findings alone. */
+    List<Finding> compareShelf(List<Path> files, ObservedFleet fleet, Progress progress) throws IntakeException;
 
     /** Reads lists of what arrived of an order, all files as one list. */
     Reading<List<Receipt>> readReceipts(List<Path> files, Progress progress) throws IntakeException;
@@ -57,6 +75,9 @@ public interface Intake {
     /** Writes an annotated copy of what was read of the inventories: the sheets with notes on the cells concerned. */
     void writeFindings(List<Path> files, List<Finding> findings, Path target)
             throws IntakeException;
+
+    /** Writes what was compared as text with commas, one fact a row. */
+    void writeReconciliation(Reconciliation reconciliation, Path target) throws IntakeException;
 
     /** Writes the fill-in files with explanations in them into a folder; returns what was written. */
     List<Path> writeTemplates(Path folder) throws IntakeException;

@@ -20,8 +20,10 @@ import org.osgi.service.component.annotations.ReferencePolicyOption;
 import slotledger.app.CoordinatorDesk;
 import slotledger.app.DeskException;
 import slotledger.app.DeskException.Trouble;
+import slotledger.app.FirmwareDesk;
 import slotledger.app.FleetDesk;
 import slotledger.app.Label;
+import slotledger.app.LookAt;
 import slotledger.app.PlanQuestions;
 import slotledger.app.Project;
 import slotledger.app.ProjectDesk;
@@ -30,6 +32,7 @@ import slotledger.app.Survey;
 import slotledger.app.Trial;
 import slotledger.app.WorkDesk;
 import slotledger.app.WrittenGoal;
+import slotledger.catalog.BoardDrafter;
 import slotledger.catalog.BoardFormat;
 import slotledger.catalog.CatalogReader;
 import slotledger.catalog.FleetResolver;
@@ -90,12 +93,14 @@ public final class DefaultFleetDesk implements FleetDesk {
     private final CoordinatorDesk coordinator;
     private final SingleFiles single;
     private final PlanFolder folders;
+    private final FirmwareDesk firmware;
 
     @Activate
     public DefaultFleetDesk(
             @Reference Intake intake,
             @Reference CatalogReader catalogs,
             @Reference FleetResolver resolver,
+            @Reference BoardDrafter drafter,
             @Reference MemoryRules rules,
             @Reference FleetPlanner planner,
             @Reference PlanAdvisor advisor,
@@ -116,6 +121,7 @@ public final class DefaultFleetDesk implements FleetDesk {
         this.coordinator = new DefaultCoordinatorDesk(sessions, arrivals, surveyor, rules, files);
         this.single = new SingleFiles(files);
         this.folders = new PlanFolder(intake, exporters);
+        this.firmware = new DefaultFirmwareDesk(intake, catalogs, drafter);
     }
 
     @Override
@@ -132,6 +138,11 @@ public final class DefaultFleetDesk implements FleetDesk {
     @Override
     public List<FirmwareReading> readFirmware(List<Path> paths) throws DeskException {
         return Firmware.read(paths);
+    }
+
+    @Override
+    public FirmwareDesk firmware() {
+        return firmware;
     }
 
     @Override
@@ -202,6 +213,11 @@ public final class DefaultFleetDesk implements FleetDesk {
     @Override
     public Plan planWith(String solver, Survey survey, Progress progress) throws DeskException {
         return plan(survey, Optional.of(solver), progress);
+    }
+
+    @Override
+    public List<LookAt> lookFirst(Survey survey, Plan plan) {
+        return new LookFirst(rules, survey, plan).list();
     }
 
     @Override

@@ -40,7 +40,8 @@ final class ProjectFiles {
         List<Path> inventories = named(Part.FLEET);
         if (inventories.isEmpty()) {
             throw new DeskException(Trouble.INPUT, "The folder " + folder + " holds no inventory. Its name must begin "
-                    + "with \"fleet\" and end in .xlsx, .xls or .csv; the command \"template\" writes one to fill in.");
+                    + "with \"fleet\" and end in .xlsx, .xls or .csv, or be \"firmware\" for tables of the "
+                    + "machines themselves; the command \"template\" writes one to fill in.");
         }
         return new Project(
                 title(),

@@ -66,6 +66,7 @@ final class Surveyor {
                     : kept(intake.readOffers(project.offers(), progress), columns, findings);
             Shelf shelf = project.shelves().isEmpty() ? Shelf.EMPTY
                     : kept(intake.readShelf(project.shelves(), progress), columns, findings);
+            findings.addAll(intake.compareShelf(project.shelves(), observed, progress));
             Optional<Policy> policy = project.policy().isEmpty() ? Optional.empty()
                     : Optional.of(kept(intake.readPolicy(project.policy().get()), columns, findings));
             Known known = new Known(resolved.fleet(), resolved.unresolved(), market, shelf);

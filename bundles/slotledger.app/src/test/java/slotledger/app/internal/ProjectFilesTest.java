@@ -37,6 +37,16 @@ class ProjectFilesTest {
     }
 
     @Test
+    void firmwareIsAnInventoryAndAFolderOfImagesAShelf() throws Exception {
+        touch("fleet.csv", "firmware-list.txt", "firmware.zip", "shelf.csv");
+        Files.createDirectory(folder.resolve("firmware"));
+        Files.createDirectory(folder.resolve("shelf"));
+        Project project = ProjectFiles.in(folder, DAY);
+        assertEquals(names("firmware", "firmware-list.txt", "firmware.zip", "fleet.csv"), project.inventories());
+        assertEquals(names("shelf", "shelf.csv"), project.shelves());
+    }
+
+    @Test
     void aFolderWithoutAnInventorySaysHowToGetOne() throws Exception {
         touch("offers.xlsx");
         String message = assertThrows(DeskException.class, () -> ProjectFiles.in(folder, DAY)).getMessage();

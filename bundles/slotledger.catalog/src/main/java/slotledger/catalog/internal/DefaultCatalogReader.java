@@ -18,6 +18,7 @@ import slotledger.catalog.internal.file.BoardFolder;
 import slotledger.catalog.internal.file.BoardReading;
 import slotledger.catalog.internal.match.BoardEntry;
 import slotledger.catalog.internal.match.DefaultCatalog;
+import slotledger.catalog.internal.match.Drafts;
 import slotledger.catalog.internal.match.SharedNames;
 import slotledger.catalog.spi.BoardFile;
 import slotledger.catalog.spi.BoardSource;
@@ -48,6 +49,7 @@ public final class DefaultCatalogReader implements CatalogReader {
         for (Path folder : folders) {
             BoardFolder.read(folder, findings).forEach(file -> readFile(file, entries, findings));
         }
+        Drafts.giveWay(entries, findings);
         findings.addAll(SharedNames.findings(entries.values()));
         return new CatalogReading(new DefaultCatalog(entries.values()), findings);
     }
@@ -68,7 +70,12 @@ public final class DefaultCatalogReader implements CatalogReader {
         BoardReading reading = BoardReading.of(file);
         findings.addAll(reading.findings());
         reading.entry().ifPresent(entry -> {
-            BoardEntry earlier = entries.put(entry.board().id(), entry);
+            BoardEntry earlier = entries.get(entry.board().id());
+            if (earlier != null && Drafts.isDraft(entry) && !Drafts.isDraft(earlier)) {
+                findings.add(Drafts.behind(entry, earlier));
+                return;
+            }
+            entries.put(entry.board().id(), entry);
             if (earlier != null) {
                 findings.add(new Finding(Severity.WARNING, "board-replaced", Place.ofFile(file.name()),
                         Optional.empty(), entry.board().id().value(),

@@ -4,7 +4,8 @@ package slotledger.cli.internal;
 enum ExitCode {
     OK(0, "done; nothing to complain of"),
     DIFFERS(1, "prove: not every machine ended as planned; check, explain: something blocks or could not be read; "
-            + "label: not all of it was understood; firmware: something is damaged or contradicts itself"),
+            + "label: not all of it was understood; firmware: something is damaged or contradicts itself; "
+            + "reconcile: sources differ; draft: machines of one model differ, or a model could not be drafted"),
     USAGE(2, "unknown command or option"),
     INPUT(65, "a file or text is missing, unreadable or not what it should be"),
     BROKEN(70, "a fault in Slotledger itself; please report what is printed"),

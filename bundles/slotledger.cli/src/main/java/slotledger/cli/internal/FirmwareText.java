@@ -47,8 +47,8 @@ final class FirmwareText {
         answer.item("Table", table.version().map(version -> "SMBIOS " + version).orElse("no version told"));
         Stream.of(StructureKind.SYSTEM, StructureKind.BOARD).map(table::first).flatMap(Optional::stream)
                 .forEach(one -> answer.wrapped(one.kind() == StructureKind.SYSTEM ? "Machine" : "Board",
-                        said(one, List.of(MachineFacts.MAKER, MachineFacts.PRODUCT, MachineFacts.VERSION,
-                                MachineFacts.SERIAL))));
+                        said(one, List.of(MachineFacts.HOST, MachineFacts.MAKER, MachineFacts.PRODUCT,
+                                MachineFacts.VERSION, MachineFacts.SERIAL))));
         for (Structure array : table.memoryArrays()) {
             answer.wrapped("Array", "%s slots, at most %s, error correction %s".formatted(
                     text(array, ArrayFacts.DEVICES), text(array, ArrayFacts.LARGEST),

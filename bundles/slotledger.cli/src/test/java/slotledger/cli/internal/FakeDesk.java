@@ -10,8 +10,10 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import slotledger.app.CoordinatorDesk;
 import slotledger.app.DeskException;
+import slotledger.app.FirmwareDesk;
 import slotledger.app.FleetDesk;
 import slotledger.app.Label;
+import slotledger.app.LookAt;
 import slotledger.app.Mixup;
 import slotledger.app.PlanQuestions;
 import slotledger.app.Project;
@@ -129,6 +131,18 @@ final class FakeDesk implements FleetDesk {
         calls.add("open " + folder);
         return new Project("school", List.of(Path.of("fleet.xlsx")), Optional.empty(), List.of(), List.of(), List.of(),
                 Optional.empty(), DAY);
+    }
+
+    @Override
+    public List<LookAt> lookFirst(Survey survey, Plan plan) {
+        return List.of(new LookAt(LookAt.How.OPEN, "Kestrin KB-510", List.of(new AssetTag("K-1"), new AssetTag("K-2")),
+                List.of(new LookAt.Question("the ranks of a module in DIMM1", "Read the label.")),
+                new Money(6000, NOTHING.currency()), List.of("Tallow/T-8")));
+    }
+
+    @Override
+    public FirmwareDesk firmware() {
+        return new FakeFirmware(calls);
     }
 
     @Override

@@ -17,6 +17,10 @@ public final class MachineFacts {
     public static final Fact<String> UUID = Fact.text("UUID");
     public static final Fact<String> SKU = Fact.text("SKU Number");
     public static final Fact<String> FAMILY = Fact.text("Family");
+    /** Of a chassis, in the words of DSP0134, section 7.4.1. */
+    public static final Fact<String> CHASSIS_TYPE = Fact.text("Type");
+    /** Of the system, where a list tells it: the name that the machine has in its network. */
+    public static final Fact<String> HOST = Fact.text("Computer Name");
     /** Of a processor: where it sits, and how many cores run. */
     public static final Fact<String> SOCKET = Fact.text("Socket Designation");
     public static final Fact<Integer> CORES = Fact.number("Core Count");

@@ -3,7 +3,9 @@ package slotledger.intake.internal;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
@@ -15,13 +17,18 @@ import slotledger.intake.IntakeException;
 import slotledger.intake.Known;
 import slotledger.intake.Reading;
 import slotledger.intake.internal.choices.ChoicesReader;
+import slotledger.intake.internal.firmware.FirmwareFiles;
+import slotledger.intake.internal.firmware.FirmwareInventory;
+import slotledger.intake.internal.firmware.ShelfImages;
 import slotledger.intake.internal.fleet.FleetMerger;
 import slotledger.intake.internal.fleet.SpreadsheetInventory;
+import slotledger.intake.internal.join.FleetJoin;
 import slotledger.intake.internal.offer.MarketMerger;
 import slotledger.intake.internal.offer.SpreadsheetOffers;
 import slotledger.intake.internal.policy.PolicyReader;
 import slotledger.intake.internal.receipt.ReceiptReader;
 import slotledger.intake.internal.report.FindingsWorkbook;
+import slotledger.intake.internal.report.ReconciliationCsv;
 import slotledger.intake.internal.sheet.SheetFile;
 import slotledger.intake.internal.sheet.SheetFiles;
 import slotledger.intake.internal.shelf.ShelfReader;
@@ -36,8 +43,12 @@ import slotledger.intake.spi.OfferSource;
 import slotledger.model.delivery.Receipt;
 import slotledger.model.finding.Finding;
 import slotledger.model.module.ModuleKind;
+import slotledger.model.module.Piece;
+import slotledger.model.observed.BoardReport;
 import slotledger.model.observed.LabelReading;
 import slotledger.model.observed.ObservedFleet;
+import slotledger.model.observed.Reconciliation;
+import slotledger.model.source.Ground;
 import slotledger.model.source.Place;
 import slotledger.model.task.Progress;
 import slotledger.model.trade.Choices;
@@ -66,7 +77,8 @@ public final class DefaultIntake implements Intake {
 
     /** With our own readers only, for use without a framework. */
     public static DefaultIntake plain() {
-        return new DefaultIntake(List.of(new SpreadsheetInventory()), List.of(new SpreadsheetOffers()));
+        return new DefaultIntake(List.of(new SpreadsheetInventory(), new FirmwareInventory()),
+                List.of(new SpreadsheetOffers()));
     }
 
     private static <T> List<T> reversed(List<T> lowestFirst) {
@@ -78,17 +90,59 @@ public final class DefaultIntake implements Intake {
     @Override
     public Reading<ObservedFleet> readFleet(List<Path> files, Optional<Path> mapping, Progress progress)
             throws IntakeException {
+        Reading<Reconciliation> joined = reconcile(files, mapping, progress);
+        return new Reading<>(joined.value().fleet(), joined.columns(), joined.findings());
+    }
+
+    @Override
+    public Reading<Reconciliation> reconcile(List<Path> files, Optional<Path> mapping, Progress progress)
+            throws IntakeException {
         Mapping known = mapping.isPresent() ? Mapping.read(mapping.get()) : Mapping.NONE;
-        FleetMerger merger = new FleetMerger();
-        merger.add(known.findings());
+        FleetMerger sheetMerger = new FleetMerger();
+        FleetMerger tables = new FleetMerger();
+        sheetMerger.add(known.findings());
+        boolean anyTable = false;
+        boolean anySheet = false;
         for (Path file : files) {
             progress.check();
             InventoryReader reader = inventories.stream().filter(candidate -> candidate.canRead(file)).findFirst()
-                    .orElseThrow(() -> unknownKind(file, "an inventory as .xlsx, .xls or .csv"));
-            merger.add(reader.read(file, mapping, progress));
+                    .orElseThrow(() -> unknownKind(file, "an inventory as .xlsx, .xls or .csv, or firmware tables"));
+            boolean isTable = reader.ground() == Ground.FIRMWARE;
+            anyTable |= isTable;
+            anySheet |= !isTable;
+            (isTable ? tables : sheetMerger).add(reader.read(file, mapping, progress));
         }
-        merger.add(known.unused(merger.uses()));
-        return merger.merged();
+        sheetMerger.add(known.unused(sheetMerger.uses()));
+        Reading<ObservedFleet> sheet = sheetMerger.merged();
+        Reading<ObservedFleet> table = tables.merged();
+        if (!anyTable || !anySheet) {
+            return alone(anyTable ? table : sheet, anyTable ? sheet.findings() : List.of());
+        }
+        Reconciliation joined = new FleetJoin(known.trust()).join(sheet.value(), table.value());
+        List<Finding> findings = new ArrayList<>(sheet.findings());
+        findings.addAll(table.findings());
+        findings.addAll(joined.fleet().findings());
+        ObservedFleet fleet = new ObservedFleet(joined.fleet().machines(), findings);
+        return new Reading<>(new Reconciliation(fleet, joined.comparisons(), joined.withoutFirmware(),
+                joined.withoutSheet()), sheet.columns(), findings);
+    }
+
+    @Override
+    public Reading<List<BoardReport>> readBoards(List<Path> files, Progress progress) throws IntakeException {
+        List<BoardReport> reports = new ArrayList<>();
+        for (Path file : files) {
+            if (FirmwareFiles.isFirmware(file)) {
+                reports.addAll(FirmwareInventory.boards(file, progress));
+            }
+        }
+        return new Reading<>(List.copyOf(reports), List.of(), List.of());
+    }
+
+    private static Reading<Reconciliation> alone(Reading<ObservedFleet> only, List<Finding> more) {
+        List<Finding> findings = new ArrayList<>(more);
+        findings.addAll(only.findings());
+        ObservedFleet fleet = new ObservedFleet(only.value().machines(), findings);
+        return new Reading<>(new Reconciliation(fleet, List.of(), List.of(), List.of()), only.columns(), findings);
     }
 
     @Override
@@ -111,7 +165,34 @@ public final class DefaultIntake implements Intake {
 
     @Override
     public Reading<Shelf> readShelf(List<Path> files, Progress progress) throws IntakeException {
-        return new ShelfReader(sheets).read(files, progress);
+        List<Path> lists = files.stream().filter(file -> !FirmwareFiles.isFirmware(file)).toList();
+        Reading<Shelf> listed = new ShelfReader(sheets).read(lists, progress);
+        if (lists.size() == files.size()) {
+            return listed;
+        }
+        ShelfImages images = new ShelfImages();
+        for (Path file : files) {
+            if (!lists.contains(file)) {
+                images.read(file, progress);
+            }
+        }
+        Map<Piece, Integer> pieces = new LinkedHashMap<>(listed.value().pieces());
+        images.pieces().forEach((piece, count) -> pieces.merge(piece, count, Integer::sum));
+        List<Finding> findings = new ArrayList<>(listed.findings());
+        findings.addAll(images.findings());
+        return new Reading<>(new Shelf(pieces), listed.columns(), findings);
+    }
+
+    @Override
+    public List<Finding> compareShelf(List<Path> files, ObservedFleet fleet, Progress progress)
+            throws IntakeException {
+        ShelfImages images = new ShelfImages();
+        for (Path file : files) {
+            if (FirmwareFiles.isFirmware(file)) {
+                images.read(file, progress);
+            }
+        }
+        return images.alsoIn(fleet);
     }
 
     @Override
@@ -147,7 +228,13 @@ public final class DefaultIntake implements Intake {
 
     @Override
     public void writeFindings(List<Path> files, List<Finding> findings, Path target) throws IntakeException {
-        new FindingsWorkbook(sheets).write(files, findings, target);
+        List<Path> lists = files.stream().filter(file -> !FirmwareFiles.isFirmware(file)).toList();
+        new FindingsWorkbook(sheets).write(lists, findings, target);
+    }
+
+    @Override
+    public void writeReconciliation(Reconciliation reconciliation, Path target) throws IntakeException {
+        ReconciliationCsv.write(reconciliation, target);
     }
 
     @Override

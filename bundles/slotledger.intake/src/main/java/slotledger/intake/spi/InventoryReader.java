@@ -5,6 +5,7 @@ import java.util.Optional;
 import slotledger.intake.IntakeException;
 import slotledger.intake.Reading;
 import slotledger.model.observed.ObservedFleet;
+import slotledger.model.source.Ground;
 import slotledger.model.task.Progress;
 
 /**
@@ -15,6 +16,11 @@ public interface InventoryReader {
 
     /** Whether this reader knows the kind of file, by its name or its first bytes; never fails. */
     boolean canRead(Path file);
+
+    /** What the facts of this reader rest on; it decides who is believed where two inventories differ. */
+    default Ground ground() {
+        return Ground.SPREADSHEET;
+    }
 
     /**
      * Reads an inventory. Every row or entry of it must become a machine or be named in a finding. Asset tags may come

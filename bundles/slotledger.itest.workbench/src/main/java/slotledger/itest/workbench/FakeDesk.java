@@ -14,8 +14,10 @@ import org.osgi.service.component.annotations.Reference;
 import org.osgi.service.component.propertytypes.ServiceRanking;
 import slotledger.app.CoordinatorDesk;
 import slotledger.app.DeskException;
+import slotledger.app.FirmwareDesk;
 import slotledger.app.FleetDesk;
 import slotledger.app.Label;
+import slotledger.app.LookAt;
 import slotledger.app.PlanQuestions;
 import slotledger.app.Project;
 import slotledger.app.ProjectDesk;
@@ -193,6 +195,16 @@ public final class FakeDesk implements FleetDesk {
     }
 
     /** Only so that a kept plan can be asked for. */
+    @Override
+    public List<LookAt> lookFirst(Survey survey, Plan plan) {
+        throw new UnsupportedOperationException("no test asks for it");
+    }
+
+    @Override
+    public FirmwareDesk firmware() {
+        throw new UnsupportedOperationException("no test asks for it");
+    }
+
     @Override
     public ProjectDesk projects() {
         return (ProjectDesk) Proxy.newProxyInstance(FakeDesk.class.getClassLoader(), new Class<?>[] {ProjectDesk.class},

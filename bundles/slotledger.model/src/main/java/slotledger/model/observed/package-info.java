@@ -1,6 +1,6 @@
 /** What a spreadsheet or a firmware table says of a fleet, before boards are known. */
 @Export
-@Version("1.0.0")
+@Version("1.1.0")
 package slotledger.model.observed;
 
 import org.osgi.annotation.bundle.Export;

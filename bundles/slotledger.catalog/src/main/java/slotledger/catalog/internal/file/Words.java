@@ -53,6 +53,7 @@ final class Words {
         Map<String, Ground> words = new LinkedHashMap<>();
         words.put("document", Ground.DOCUMENT);
         words.put("measured", Ground.MEASURED);
+        words.put("firmware table", Ground.FIRMWARE);
         words.put("a person's word", Ground.PERSON);
         words.put("common practice", Ground.PRACTICE);
         words.put("from memory", Ground.MEMORY);

@@ -27,7 +27,7 @@ public final class Names {
     }
 
     /** A maker's name without its legal form. */
-    static String normalisedMaker(String name) {
+    public static String normalisedMaker(String name) {
         List<String> tokens = tokens(name);
         int end = tokens.size();
         while (end > 1 && LEGAL_FORMS.contains(tokens.get(end - 1))) {
@@ -37,7 +37,7 @@ public final class Names {
     }
 
     /** Whether a name says nothing. */
-    static boolean isPlaceholder(String name) {
+    public static boolean isPlaceholder(String name) {
         return PLACEHOLDERS.contains(normalised(name));
     }
 

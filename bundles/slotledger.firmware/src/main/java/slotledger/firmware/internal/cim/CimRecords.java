@@ -31,12 +31,13 @@ public final class CimRecords {
         }
         Map<String, List<CimRecord>> machines = new LinkedHashMap<>();
         for (CimRecord record : records) {
-            if (record.isDevice() || record.isArray()) {
+            if (record.isDevice() || record.isArray() || CimIdentity.tells(record)) {
                 String machine = MACHINE.stream().map(record::get).filter(name -> !name.isEmpty()).findFirst()
                         .orElse("");
                 machines.computeIfAbsent(machine, none -> new ArrayList<>()).add(record);
             }
         }
+        machines.values().removeIf(all -> all.stream().noneMatch(one -> one.isDevice() || one.isArray()));
         return machines.entrySet().stream().map(machine -> CimTable.of(machine.getKey(), machine.getValue())).toList();
     }
 }

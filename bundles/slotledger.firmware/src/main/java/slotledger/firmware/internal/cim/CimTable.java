@@ -18,7 +18,6 @@ import slotledger.firmware.smbios.ArrayLocation;
 import slotledger.firmware.smbios.ArrayUse;
 import slotledger.firmware.smbios.DeviceFacts;
 import slotledger.firmware.smbios.ErrorCorrection;
-import slotledger.firmware.smbios.MachineFacts;
 import slotledger.firmware.smbios.MemoryType;
 import slotledger.firmware.smbios.SmbiosTable;
 import slotledger.firmware.smbios.Structure;
@@ -43,10 +42,7 @@ final class CimTable {
 
     static SmbiosTable of(String machine, List<CimRecord> records) {
         CimTable table = new CimTable();
-        if (!machine.isEmpty()) {
-            table.structures.add(new Structure(StructureKind.SYSTEM, 1, new Facts.Builder()
-                    .known(MachineFacts.PRODUCT, machine, machine).build()));
-        }
+        table.structures.addAll(CimIdentity.of(machine, records));
         records.stream().filter(CimRecord::isArray).forEach(table::array);
         records.stream().filter(CimRecord::isDevice).forEach(table::device);
         table.emptySlots(machine);

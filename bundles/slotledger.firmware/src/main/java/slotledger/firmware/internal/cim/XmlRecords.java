@@ -27,7 +27,8 @@ final class XmlRecords {
 
     static List<CimRecord> read(String text) {
         List<CimRecord> records = new ArrayList<>();
-        XMLInputFactory factory = XMLInputFactory.newInstance();
+        // Always that of Java: another one on the class path may throw otherwise than it promises.
+        XMLInputFactory factory = XMLInputFactory.newDefaultFactory();
         factory.setProperty(XMLInputFactory.SUPPORT_DTD, false);
         factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
         try {

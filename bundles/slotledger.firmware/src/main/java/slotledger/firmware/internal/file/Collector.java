@@ -3,6 +3,7 @@ package slotledger.firmware.internal.file;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -10,7 +11,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import java.util.function.Consumer;
 import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipException;
@@ -23,6 +23,7 @@ public final class Collector {
     static final int LARGEST_FILE = 32 << 20;
     static final long LARGEST_ARCHIVE = 128L << 20;
     static final int MOST_FILES = 20_000;
+    private static final int MOST_FILES_OF_FOLDER = 1_000_000;
 
     private static final String ENTRY_POINT = "smbios_entry_point";
     private static final String TABLE = "DMI";
@@ -30,40 +31,60 @@ public final class Collector {
     private Collector() {
     }
 
+    /** Takes contents, with the share of files that were read. */
+    @FunctionalInterface
+    public interface Taker {
+        void take(Collected content, double done);
+    }
+
     /** Hands over one content after the other, so that a large folder is never in memory as a whole. */
-    public static void each(Path path, Consumer<Collected> to) throws IOException {
+    public static void each(Path path, Taker to) throws IOException {
         if (!Files.isDirectory(path)) {
-            ofFile(path, to);
+            ofFile(path, to, 1);
             return;
         }
         List<Path> files = new ArrayList<>();
         try (Stream<Path> walk = Files.walk(path)) {
-            walk.filter(Files::isRegularFile).limit(MOST_FILES + 1L).sorted().forEach(files::add);
+            walk.filter(Files::isRegularFile).limit(MOST_FILES_OF_FOLDER + 1L).sorted().forEach(files::add);
+        } catch (UncheckedIOException unreadable) {
+            throw unreadable.getCause();
         }
-        for (Path file : files.subList(0, Math.min(files.size(), MOST_FILES))) {
-            String name = file.getFileName().toString();
-            Path beside = file.resolveSibling(ENTRY_POINT);
-            if (name.equals(TABLE) && Files.exists(beside)) {
-                to.accept(new Collected(file.toString(), bounded(Files.newInputStream(file)),
-                        Optional.of(bounded(Files.newInputStream(beside))), List.of()));
-            } else if (!name.equals(ENTRY_POINT) || !Files.exists(file.resolveSibling(TABLE))) {
-                ofFile(file, to);
-            }
+        int most = Math.min(files.size(), MOST_FILES_OF_FOLDER);
+        for (int i = 0; i < most; i++) {
+            inFolder(files.get(i), to, (i + 1.0) / most);
         }
-        if (files.size() > MOST_FILES) {
-            to.accept(Collected.refused(path.toString(), "it has more than %d files".formatted(MOST_FILES),
-                    "fewer; the others were left out"));
+        if (files.size() > most) {
+            to.take(Collected.refused(path.toString(), "it has more than %d files".formatted(most),
+                    "fewer; the others were left out"), 1);
         }
     }
 
-    private static void ofFile(Path file, Consumer<Collected> to) throws IOException {
+    private static void inFolder(Path file, Taker to, double done) {
+        String name = file.getFileName().toString();
+        try {
+            if (name.equals(TABLE) && Files.exists(file.resolveSibling(ENTRY_POINT))) {
+                to.take(new Collected(file.toString(), bounded(Files.newInputStream(file)), Optional.of(
+                        bounded(Files.newInputStream(file.resolveSibling(ENTRY_POINT)))), List.of()), done);
+            } else if (!name.equals(ENTRY_POINT) || !Files.exists(file.resolveSibling(TABLE))) {
+                ofFile(file, to, done);
+            }
+        } catch (IOException unreadable) {
+            to.take(Collected.refused(file.toString(), "it can't be read: " + unreadable.getMessage(),
+                    "a file that may be read"), done);
+        }
+    }
+
+    private static void ofFile(Path file, Taker to, double done) throws IOException {
         byte[] content = bounded(Files.newInputStream(file));
         if (content.length > LARGEST_FILE) {
-            to.accept(tooLarge(file.toString()));
+            to.take(tooLarge(file.toString()), done);
         } else if (isArchive(content)) {
-            archive(file.toString(), content).forEach(to);
+            List<Collected> entries = archive(file.toString(), content);
+            for (int i = 0; i < entries.size(); i++) {
+                to.take(entries.get(i), done * (i + 1) / entries.size());
+            }
         } else {
-            to.accept(Collected.of(file.toString(), content));
+            to.take(Collected.of(file.toString(), content), done);
         }
     }
 

@@ -9,6 +9,8 @@ import java.util.Optional;
 /** Tells text from bytes. */
 public final class TextBytes {
 
+    /** Listings carry what firmware has in its texts, which may be anything, here and there. */
+    private static final int TEXT_TO_STRANGE = 50;
     private static final char BYTE_ORDER_MARK = '\uFEFF';
 
     private TextBytes() {
@@ -25,10 +27,17 @@ public final class TextBytes {
         if (content.length > 1 && (content[0] & 0xFF) == 0xFE && (content[1] & 0xFF) == 0xFF) {
             return strict(content, StandardCharsets.UTF_16BE);
         }
+        int strange = 0;
         for (byte one : content) {
-            if (one >= 0 && one < ' ' && one != '\n' && one != '\r' && one != '\t' && one != '\f') {
+            if (one == 0) {
                 return Optional.empty();
             }
+            if (one > 0 && one < ' ' && one != '\n' && one != '\r' && one != '\t' && one != '\f') {
+                strange++;
+            }
+        }
+        if (strange > content.length / TEXT_TO_STRANGE) {
+            return Optional.empty();
         }
         return strict(content, StandardCharsets.UTF_8).or(() -> strict(content, StandardCharsets.ISO_8859_1));
     }

@@ -59,7 +59,10 @@ final class TextFacts {
                     text(MachineFacts.MAKER), "Version", text(MachineFacts.VERSION), "Serial Number",
                     text(MachineFacts.SERIAL), "UUID", text(MachineFacts.UUID), "SKU Number", text(MachineFacts.SKU),
                     "Family", text(MachineFacts.FAMILY));
-            case BOARD, CHASSIS -> Map.of("Manufacturer", text(MachineFacts.MAKER), "Product Name",
+            case CHASSIS -> Map.of("Manufacturer", text(MachineFacts.MAKER), "Type", text(MachineFacts.CHASSIS_TYPE),
+                    "Version", text(MachineFacts.VERSION), "Serial Number", text(MachineFacts.SERIAL), "Asset Tag",
+                    text(MachineFacts.ASSET_TAG));
+            case BOARD -> Map.of("Manufacturer", text(MachineFacts.MAKER), "Product Name",
                     text(MachineFacts.PRODUCT), "Version", text(MachineFacts.VERSION), "Serial Number",
                     text(MachineFacts.SERIAL), "Asset Tag", text(MachineFacts.ASSET_TAG));
             case PROCESSOR -> Map.of("Socket Designation", text(MachineFacts.SOCKET), "Manufacturer",

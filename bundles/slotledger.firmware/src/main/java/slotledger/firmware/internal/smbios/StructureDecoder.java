@@ -46,7 +46,9 @@ final class StructureDecoder {
             case BOARD -> fields.text(MachineFacts.MAKER, 0x04).text(MachineFacts.PRODUCT, 0x05)
                     .text(MachineFacts.VERSION, 0x06).text(MachineFacts.SERIAL, 0x07)
                     .text(MachineFacts.ASSET_TAG, 0x08);
-            case CHASSIS -> fields.text(MachineFacts.MAKER, 0x04).text(MachineFacts.VERSION, 0x06)
+            case CHASSIS -> fields.text(MachineFacts.MAKER, 0x04)
+                    .value(MachineFacts.CHASSIS_TYPE, 0x05, BYTE, ChassisTypes::text)
+                    .text(MachineFacts.VERSION, 0x06)
                     .text(MachineFacts.SERIAL, 0x07).text(MachineFacts.ASSET_TAG, 0x08);
             case PROCESSOR -> processor(fields);
             case MEMORY_CONTROLLER -> fields

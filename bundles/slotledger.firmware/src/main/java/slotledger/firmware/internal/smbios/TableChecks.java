@@ -61,13 +61,15 @@ public final class TableChecks {
 
     private static void array(Structure array, Sum sum, Problems problems) {
         array.get(ArrayFacts.LARGEST).filter(largest -> sum.size.compareTo(largest) > 0).ifPresent(largest ->
-                problems.add(Problem.of(array.name(), "%s is installed, the array is said to take %s".formatted(
-                        sum.size, largest), "no more than it takes")));
+                problems.add(Problem.contradiction(array.name(),
+                        "%s is installed, the array is said to take %s".formatted(sum.size, largest),
+                        "no more than it takes")));
         array.get(ArrayFacts.DEVICES).filter(devices -> devices != sum.devices).ifPresent(devices ->
-                problems.add(Problem.of(array.name(), "it counts %d devices, the table has %d".formatted(devices,
-                        sum.devices), "one memory device for each slot")));
+                problems.add(Problem.contradiction(array.name(),
+                        "it counts %d devices, the table has %d".formatted(devices, sum.devices),
+                        "one memory device for each slot")));
         if (sum.checkBits && array.get(ArrayFacts.CORRECTION).filter(ErrorCorrection.NONE::equals).isPresent()) {
-            problems.add(Problem.of(array.name(), "its modules have check bits and it corrects nothing",
+            problems.add(Problem.contradiction(array.name(), "its modules have check bits and it corrects nothing",
                     "an array that uses them, or modules without"));
         }
     }
@@ -79,19 +81,20 @@ public final class TableChecks {
         int total = device.get(DeviceFacts.TOTAL_WIDTH).orElse(Integer.MAX_VALUE);
         int data = device.get(DeviceFacts.DATA_WIDTH).orElse(0);
         if (total < data) {
-            problems.add(Problem.of(device.name(), "%d bits in all, %d of them data".formatted(total, data),
+            problems.add(Problem.contradiction(device.name(), "%d bits in all, %d of them data".formatted(total, data),
                     "a total not below the data bits"));
         }
         int rate = device.get(DeviceFacts.RATE).orElse(Integer.MAX_VALUE);
         int configured = device.get(DeviceFacts.CONFIGURED_RATE).orElse(0);
         if (configured > rate) {
-            problems.add(Problem.of(device.name(), "it runs at %d MT/s and is rated %d".formatted(configured, rate),
+            problems.add(Problem.contradiction(device.name(),
+                    "it runs at %d MT/s and is rated %d".formatted(configured, rate),
                     "no more than the rating, unless a profile is in use"));
         }
         FormFactor form = device.get(DeviceFacts.FORM).orElse(null);
         MemoryType type = device.get(DeviceFacts.TYPE).orElse(null);
         if (form == FormFactor.RIMM && type != null && !RAMBUS.contains(type)) {
-            problems.add(Problem.of(device.name(), "form RIMM with " + type.text(),
+            problems.add(Problem.contradiction(device.name(), "form RIMM with " + type.text(),
                     "RDRAM; firmware that means RDIMM often says RIMM"));
         }
     }
@@ -103,7 +106,7 @@ public final class TableChecks {
                     device.get(DeviceFacts.BANK_LOCATOR).orElse(""));
             Structure other = seen.putIfAbsent(name, device);
             if (other != null && !Objects.equals(name, List.of("", ""))) {
-                problems.add(Problem.of(device.name(), "it has the same name as 0x%04X: %s".formatted(
+                problems.add(Problem.contradiction(device.name(), "it has the same name as 0x%04X: %s".formatted(
                         other.handle(), String.join(" ", name).strip()), "a name of its own for each slot"));
             }
         }

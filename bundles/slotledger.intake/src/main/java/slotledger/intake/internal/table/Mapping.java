@@ -15,6 +15,7 @@ import slotledger.intake.internal.value.Doubt;
 import slotledger.intake.internal.value.Nearest;
 import slotledger.model.finding.Finding;
 import slotledger.model.observed.TableUse;
+import slotledger.model.observed.Trust;
 import slotledger.model.source.Place;
 
 /**
@@ -25,17 +26,20 @@ import slotledger.model.source.Place;
  * Bank links   = slot DIMM1
  * Bank links GB = slot-size DIMM1
  * Bemerkung    = ignore
+ * trust memory = spreadsheet, firmware
  * </pre>
  *
  * @param file     its name
  * @param meanings what each heading means, by {@link Headings#mappingKey}
  * @param lines    the line each heading stands in
+ * @param trust    who is believed where an inventory and firmware differ
  * @param findings what could not be used
  */
-public record Mapping(String file, Map<String, Meaning> meanings, Map<String, Integer> lines, List<Finding> findings) {
+public record Mapping(String file, Map<String, Meaning> meanings, Map<String, Integer> lines, Trust trust,
+        List<Finding> findings) {
 
     /** No mapping file. */
-    public static final Mapping NONE = new Mapping("", Map.of(), Map.of(), List.of());
+    public static final Mapping NONE = new Mapping("", Map.of(), Map.of(), Trust.USUAL, List.of());
 
     public Mapping {
         meanings = Map.copyOf(meanings);
@@ -57,6 +61,7 @@ public record Mapping(String file, Map<String, Meaning> meanings, Map<String, In
         Map<String, Meaning> meanings = new LinkedHashMap<>();
         Map<String, Integer> lines = new LinkedHashMap<>();
         List<Finding> findings = new ArrayList<>();
+        Trust trust = Trust.USUAL;
         int number = 0;
         for (String line : text.replace("\uFEFF", "").split("\\R")) {
             number++;
@@ -68,6 +73,10 @@ public record Mapping(String file, Map<String, Meaning> meanings, Map<String, In
             if (equals < 1 || line.substring(0, equals).isBlank()) {
                 findings.add(Doubt.error("mapping-line", "This line is not a mapping.", "heading = field",
                         "Correct the line, or begin it with # if it is a comment.").at(place, line.strip()));
+                continue;
+            }
+            if (TrustLine.isOne(line)) {
+                trust = TrustLine.read(line, trust, doubt -> findings.add(doubt.at(place, line.strip())));
                 continue;
             }
             Optional<Meaning> meaning = meaning(line.substring(equals + 1).strip());
@@ -82,7 +91,7 @@ public record Mapping(String file, Map<String, Meaning> meanings, Map<String, In
                 lines.put(key, number);
             }
         }
-        return new Mapping(file, meanings, lines, findings);
+        return new Mapping(file, meanings, lines, trust, findings);
     }
 
     private static String unquoted(String heading) {

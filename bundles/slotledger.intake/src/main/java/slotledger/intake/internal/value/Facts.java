@@ -34,11 +34,11 @@ public final class Facts {
     private final List<String> told = new ArrayList<>();
     private OptionalInt pins = OptionalInt.empty();
 
-    void generation(Generation known) {
+    public void generation(Generation known) {
         put(ModuleFact.GENERATION, known);
     }
 
-    void form(Form known) {
+    public void form(Form known) {
         put(ModuleFact.FORM, known);
     }
 
