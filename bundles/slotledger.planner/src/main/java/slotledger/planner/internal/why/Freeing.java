@@ -2,6 +2,7 @@ package slotledger.planner.internal.why;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -13,6 +14,7 @@ import slotledger.model.task.Progress;
 import slotledger.model.trade.Choices;
 import slotledger.planner.PlanRequest;
 import slotledger.planner.PlannerException;
+import slotledger.planner.internal.choice.Amounts;
 import slotledger.planner.internal.choice.Candidate;
 import slotledger.planner.internal.choice.Options;
 import slotledger.planner.internal.choice.Stock;
@@ -59,6 +61,10 @@ public final class Freeing {
         }
     }
 
+    /** All that the answer for a class hangs on: classes of several boards often take and free the same. */
+    private record Asked(More more, String costCentre, List<Integer> fitting, List<List<Amounts>> ways) {
+    }
+
     /** The programmes are small; this many nodes are plenty. */
     private static final int NODES = 2_000;
 
@@ -69,6 +75,7 @@ public final class Freeing {
     private final Rest everything;
     private final long openedInAll;
     private final MilpSolver solver;
+    private final Map<Asked, Optional<Change>> known = new HashMap<>();
 
     public Freeing(PlanRequest request, Stock stock, Choice choice, MilpSolver solver) {
         this.request = new PlanRequest(request.title(), request.fleet(), request.market(), request.shelf(),
@@ -93,8 +100,15 @@ public final class Freeing {
     }
 
     private Optional<Change> least(Options options, More more) throws PlannerException {
-        PlanModel model = new PlanModel(request, stock, everything.beside(options, Rest.onTarget(options)));
-        return least(model, openedInAll, more);
+        Asked asked = new Asked(more, options.group().costCentre(), options.fitting(),
+                Rest.onTarget(options).stream().map(each -> List.of(each.used(), each.freed())).distinct().toList());
+        Optional<Change> change = known.get(asked);
+        if (change == null) {
+            PlanModel model = new PlanModel(request, stock, everything.beside(options, Rest.onTarget(options)));
+            change = least(model, openedInAll, more);
+            known.put(asked, change);
+        }
+        return change;
     }
 
     /** How much more money is the least to bring a class on target together with all of its uniform room. */
