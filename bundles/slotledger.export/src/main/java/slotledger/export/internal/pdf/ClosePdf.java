@@ -38,6 +38,8 @@ public final class ClosePdf {
 
     private void print(OutputStream out) {
         try (Paper paper = new Paper(out, close.plan().title() + ", close-out of " + close.date())) {
+            // else a chart that needs a new page comes after what follows it
+            paper.writer().setStrictImageSequence(true);
             paper.begin("Close-out");
             paper.heading("Close-out: " + close.plan().title(), 16);
             paper.paragraph("Plan " + close.order().number() + " of " + close.plan().date() + ", closed on "
