@@ -84,7 +84,7 @@ final class DeviationFinder {
         if (proof.outcome() == ProofOutcome.NOT_DONE) {
             Job job = jobs.get(tag);
             add(tag, Kind.NOT_DONE, "", "opened and changed", "as before", job != null
-                    && job.state() == JobState.PUT_BACK ? "It was put back (" + job.reason() + "); find the cause first."
+                    && job.state() == JobState.PUT_BACK ? "It was put back (" + job.reason() + "); find the cause."
                             : "Do its job as planned; its bag must still be there.");
             return;
         }
