@@ -11,12 +11,14 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import slotledger.app.CoordinatorDesk;
 import slotledger.app.DeskException;
 import slotledger.app.DeskException.Trouble;
 import slotledger.app.Project;
 import slotledger.app.RoundWish;
 import slotledger.app.Survey;
+import slotledger.app.WorkDesk;
 import slotledger.export.ExportException;
 import slotledger.export.PlanFiles;
 import slotledger.firmware.FirmwareReading;
@@ -45,14 +47,16 @@ import slotledger.store.StoreException;
 final class DefaultCoordinatorDesk implements CoordinatorDesk {
 
     private final WorkSessions sessions;
+    private final WorkDesk work;
     private final Arrivals arrivals;
     private final Surveyor surveyor;
     private final MemoryRules rules;
     private final PlanFiles files;
 
-    DefaultCoordinatorDesk(WorkSessions sessions, Arrivals arrivals, Surveyor surveyor, MemoryRules rules,
-            PlanFiles files) {
+    DefaultCoordinatorDesk(WorkSessions sessions, WorkDesk work, Arrivals arrivals, Surveyor surveyor,
+            MemoryRules rules, PlanFiles files) {
         this.sessions = sessions;
+        this.work = work;
         this.arrivals = arrivals;
         this.surveyor = surveyor;
         this.rules = rules;
@@ -101,13 +105,13 @@ final class DefaultCoordinatorDesk implements CoordinatorDesk {
 
     @Override
     public Delivery allot(Path project, OptionalInt plan, Progress progress) throws DeskException {
-        Told told = sessions.with(project, session -> told(session, wanted(session, plan)));
+        UnderWay told = sessions.with(project, session -> underWay(session, wanted(session, plan)));
         return arrivals.arrived(told.status().plan(), told.status().receipts(), told.done(), progress);
     }
 
     @Override
     public Settlement settle(Path project, OptionalInt plan, Survey survey, Progress progress) throws DeskException {
-        Told told = sessions.with(project, session -> told(session, wanted(session, plan)));
+        UnderWay told = sessions.with(project, session -> underWay(session, wanted(session, plan)));
         return arrivals.settle(told.status().plan(), told.status().receipts(), told.done(), survey.fleet().boards(),
                 survey.market(), progress);
     }
@@ -117,31 +121,25 @@ final class DefaultCoordinatorDesk implements CoordinatorDesk {
             Progress progress) throws DeskException {
         List<FirmwareReading> readings = firmware.isEmpty() ? List.of() : Firmware.read(firmware);
         ProofRun run = new ProofRun(surveyor, rules, inventories, readings, files);
-        return sessions.with(project, session -> {
-            PlanVersion version = session.carriedOut();
-            Map<AssetTag, Job> jobs = new LinkedHashMap<>();
-            for (MachinePlan machine : session.plan(version).work()) {
-                AssetTag tag = machine.machine().tag();
-                jobs.put(tag, session.running().job(version.number(), tag));
-            }
-            ClosingProof closing = run.prove(session.plan(version), jobs, progress);
-            List<JobEvent> ended = closing.closed().stream().map(tag -> new JobEvent(UUID.randomUUID(), tag,
-                    version.number(), Instant.now(), new JobEvent.What.Became(JobState.DONE, "proved by the inventory"
-                            + " of " + closing.proof().date()))).toList();
-            if (!ended.isEmpty()) {
-                session.append(new Change.Worked(ended), author);
-            }
-            return closing;
-        });
+        UnderWay underWay = sessions.with(project, session -> underWay(session, session.carriedOut()));
+        Map<AssetTag, Job> jobs = new LinkedHashMap<>();
+        underWay.jobs().forEach(job -> jobs.put(job.machine(), job));
+        // reading inventories takes a while, in which technicians go on
+        ClosingProof closing = run.prove(underWay.status().plan(), jobs, progress);
+        List<JobEvent> ended = closing.closed().stream().map(tag -> new JobEvent(UUID.randomUUID(), tag,
+                underWay.status().number(), Instant.now(), new JobEvent.What.Became(JobState.DONE,
+                        "proved by the inventory of " + closing.proof().date()))).toList();
+        if (!ended.isEmpty()) {
+            work.record(project, ended, author);
+        }
+        return closing;
     }
 
     @Override
     public CloseOut closeOut(Path project, Optional<ClosingProof> closing, LocalDate date) throws DeskException {
         return sessions.with(project, session -> {
-            PlanVersion version = session.carriedOut();
-            List<Job> jobs = session.plan(version).work().stream()
-                    .map(machine -> session.running().job(version.number(), machine.machine().tag())).toList();
-            return new CloseOut(date, status(session, version), jobs, closing);
+            UnderWay underWay = underWay(session, session.carriedOut());
+            return new CloseOut(date, underWay.status(), underWay.jobs(), closing);
         });
     }
 
@@ -160,19 +158,18 @@ final class DefaultCoordinatorDesk implements CoordinatorDesk {
         }
     }
 
-    private record Told(OrderStatus status, Set<AssetTag> done) {
+    /** A plan while it is carried out. */
+    private record UnderWay(OrderStatus status, List<Job> jobs) {
+
+        Set<AssetTag> done() {
+            return jobs.stream().filter(job -> job.state() == JobState.DONE || job.state() == JobState.DONE_DIFFERENTLY)
+                    .map(Job::machine).collect(Collectors.toCollection(LinkedHashSet::new));
+        }
     }
 
-    private static Told told(WorkSession session, PlanVersion version) throws StoreException, DeskException {
-        Set<AssetTag> done = new LinkedHashSet<>();
-        for (MachinePlan machine : session.plan(version).work()) {
-            AssetTag tag = machine.machine().tag();
-            JobState state = session.running().job(version.number(), tag).state();
-            if (state == JobState.DONE || state == JobState.DONE_DIFFERENTLY) {
-                done.add(tag);
-            }
-        }
-        return new Told(status(session, version), done);
+    private static UnderWay underWay(WorkSession session, PlanVersion version) throws StoreException, DeskException {
+        return new UnderWay(status(session, version), session.plan(version).work().stream()
+                .map(machine -> session.running().job(version.number(), machine.machine().tag())).toList());
     }
 
     private static OrderStatus status(WorkSession session, PlanVersion version) throws StoreException, DeskException {

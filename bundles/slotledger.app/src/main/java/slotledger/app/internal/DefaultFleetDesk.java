@@ -118,7 +118,7 @@ public final class DefaultFleetDesk implements FleetDesk {
         this.projects = new DefaultProjectDesk(stores, intake);
         this.sessions = new WorkSessions(stores, files);
         this.work = new DefaultWorkDesk(sessions);
-        this.coordinator = new DefaultCoordinatorDesk(sessions, arrivals, surveyor, rules, files);
+        this.coordinator = new DefaultCoordinatorDesk(sessions, work, arrivals, surveyor, rules, files);
         this.single = new SingleFiles(files);
         this.folders = new PlanFolder(intake, exporters);
         this.firmware = new DefaultFirmwareDesk(intake, catalogs, drafter);

@@ -78,9 +78,14 @@ final class DeviationFinder {
 
     private void look(MachineProof proof, Machine machine, Repairs repairs) {
         AssetTag tag = machine.tag();
+        if (proof.outcome() == ProofOutcome.NOT_SEEN) {
+            return;
+        }
         if (proof.outcome() == ProofOutcome.NOT_DONE) {
-            add(tag, Kind.NOT_DONE, "", "opened and changed", "as before",
-                    "Do its job as planned; its bag must still be there.");
+            Job job = jobs.get(tag);
+            add(tag, Kind.NOT_DONE, "", "opened and changed", "as before", job != null
+                    && job.state() == JobState.PUT_BACK ? "It was put back (" + job.reason() + "); find the cause."
+                            : "Do its job as planned; its bag must still be there.");
             return;
         }
         boolean otherSlots = new KindMatch(proof.plan().runsAfter().rate())

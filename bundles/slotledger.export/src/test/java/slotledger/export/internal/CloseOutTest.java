@@ -155,8 +155,8 @@ class CloseOutTest {
     private CloseOut close(Optional<ClosingProof> proof) {
         List<Job> jobs = new ArrayList<>();
         plan.work().forEach(machine -> jobs.add(Job.planned(machine.machine().tag(), 1)));
-        jobs.set(0, new Job(jobs.get(0).machine(), 1, JobState.PUT_BACK, "beeps", Set.of(), Map.of("S1", "7"), List.of(),
-                Optional.empty()));
+        jobs.set(0, new Job(jobs.get(0).machine(), 1, JobState.PUT_BACK, "beeps", Set.of(), Map.of("S1", "7"),
+                List.of(), Optional.empty()));
         return new CloseOut(DAY, status(), jobs, proof);
     }
 }

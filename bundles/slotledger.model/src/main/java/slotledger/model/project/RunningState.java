@@ -1,5 +1,6 @@
 package slotledger.model.project;
 
+import java.util.List;
 import java.util.UUID;
 import slotledger.model.machine.AssetTag;
 import slotledger.model.work.Job;
@@ -32,11 +33,12 @@ public final class RunningState {
         long known = journal.last().number();
         boolean goesOn = longer.last().number() >= known
                 && longer.entries().get((int) known - 1).seal().equals(journal.last().seal());
-        boolean added = goesOn && longer.entries().stream().skip(known).map(Entry::change).noneMatch(
+        List<Entry> more = goesOn ? longer.entries().subList((int) known, longer.entries().size()) : List.of();
+        boolean added = goesOn && more.stream().map(Entry::change).noneMatch(
                 change -> change instanceof Change.TakenBack || change instanceof Change.Restored);
         journal = longer;
         if (added) {
-            longer.entries().subList((int) known, longer.entries().size()).forEach(entry -> folded.add(entry, true));
+            more.forEach(entry -> folded.add(entry, true));
         } else {
             folded = longer.folded();
         }

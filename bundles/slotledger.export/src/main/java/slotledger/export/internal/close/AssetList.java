@@ -11,6 +11,7 @@ import slotledger.export.internal.text.WholeFile;
 import slotledger.model.machine.AssetTag;
 import slotledger.model.machine.Machine;
 import slotledger.model.machine.Population;
+import slotledger.model.machine.SlotContent;
 import slotledger.model.plan.MachinePlan;
 import slotledger.model.proof.CloseOut;
 import slotledger.model.proof.MachineProof;
@@ -75,8 +76,13 @@ public final class AssetList {
     /** "DIMM1: 8 GB DDR4-2400 DIMM 1Rx8, DIMM2: empty". */
     private static String memory(Population population, Map<String, String> found) {
         return population.contents().entrySet().stream().map(slot -> slot.getKey() + ": "
-                + found.getOrDefault(slot.getKey(), slot.getValue().toString()).replace(",", ""))
+                + found.getOrDefault(slot.getKey(), text(slot.getValue())).replace(",", ""))
                 .collect(Collectors.joining(", "));
+    }
+
+    /** What could not be read is written again as it was. */
+    private static String text(SlotContent content) {
+        return content instanceof SlotContent.Unread unread ? unread.text() : content.toString();
     }
 
     private static String line(List<String> cells) {

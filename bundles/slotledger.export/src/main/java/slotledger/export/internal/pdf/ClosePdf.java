@@ -11,8 +11,8 @@ import slotledger.export.ExportException;
 import slotledger.export.internal.close.CloseWords;
 import slotledger.export.internal.text.WholeFile;
 import slotledger.model.delivery.TradeEvent;
-import slotledger.model.proof.ClosingProof;
 import slotledger.model.proof.CloseOut;
+import slotledger.model.proof.ClosingProof;
 import slotledger.model.proof.Deviation;
 import slotledger.model.proof.LeftOver;
 import slotledger.model.proof.OpenPoints;
@@ -38,6 +38,8 @@ public final class ClosePdf {
 
     private void print(OutputStream out) {
         try (Paper paper = new Paper(out, close.plan().title() + ", close-out of " + close.date())) {
+            // else a chart that needs a new page comes after what follows it
+            paper.writer().setStrictImageSequence(true);
             paper.begin("Close-out");
             paper.heading("Close-out: " + close.plan().title(), 16);
             paper.paragraph("Plan " + close.order().number() + " of " + close.plan().date() + ", closed on "

@@ -128,10 +128,16 @@ final class CsvFile implements SheetFile {
                     .formatted(found.size()));
         }
         for (int i = 0; i < found.size(); i++) {
-            String text = found.get(i);
+            String text = unguarded(found.get(i));
             if (!text.isBlank()) {
                 row.add(new Cell(i + 1, Cell.Type.TEXT, text, Double.NaN));
             }
         }
+    }
+
+    /** An apostrophe keeps spreadsheets from taking a text for a formula; lists we write have it, and many others. */
+    private static String unguarded(String text) {
+        return text.length() > 1 && text.charAt(0) == '\'' && "=+-@".indexOf(text.charAt(1)) >= 0
+                ? text.substring(1) : text;
     }
 }

@@ -70,6 +70,12 @@ class CsvFileTest {
     }
 
     @Test
+    void anApostropheThatGuardsAgainstFormulasIsNoPartOfTheText() throws Exception {
+        assertEquals("1: A=tag B=note\n2: A==U-1 B='quoted'\n3: A=-5 B='\n",
+                read("tag,note\n'=U-1,'quoted'\n'-5,'\n"));
+    }
+
+    @Test
     void aSeparatorLineDecides() throws Exception {
         assertEquals("2: A=a,b,c B=1\n3: A=d,e,f B=2\n", read("sep=;\r\na,b,c;1\r\nd,e,f;2\r\n"));
         assertEquals("2: A=a B=1\n", read("\"sep=|\"\na|1\n"));
