@@ -251,7 +251,7 @@ final class DefaultProjectDesk implements ProjectDesk {
 
     private static DeskException said(StoreException problem) {
         Trouble trouble = switch (problem.trouble()) {
-            case MISSING, IN_USE, CHANGED, DAMAGED, NEWER, REFUSED -> Trouble.INPUT;
+            case MISSING, IN_USE, CHANGED, DAMAGED, NEWER, AWAY, DENIED, REFUSED -> Trouble.INPUT;
             case EXISTS -> Trouble.EXISTS;
             case UNWRITABLE -> Trouble.OUTPUT;
         };

@@ -6,9 +6,19 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /** What an entry of the journal does to a project. */
 public sealed interface Change {
+
+    /**
+     * What it is about. Two people who change the same thing at once must talk to each other; changes that have no
+     * subject in common just both hold.
+     */
+    default Set<String> subjects() {
+        return Set.of();
+    }
 
     /** The project begins. */
     record Created(String title) implements Change {
@@ -30,6 +40,11 @@ public sealed interface Change {
             if (parts.isEmpty()) {
                 throw new IllegalArgumentException("An import must bring at least one part.");
             }
+        }
+
+        @Override
+        public Set<String> subjects() {
+            return parts.keySet().stream().map(part -> "part " + part.id()).collect(Collectors.toSet());
         }
     }
 
@@ -54,12 +69,28 @@ public sealed interface Change {
         public Decided {
             Objects.requireNonNull(decision, "decision");
         }
+
+        @Override
+        public Set<String> subjects() {
+            return Set.of(decision.thing());
+        }
     }
 
     /** An earlier entry no longer holds. */
     record TakenBack(long entry) implements Change {
+
+        @Override
+        public Set<String> subjects() {
+            return Set.of("entry " + entry);
+        }
     }
 
     /** An entry that was taken back holds again. */
     record Restored(long entry) implements Change {
-    }}
+
+        @Override
+        public Set<String> subjects() {
+            return Set.of("entry " + entry);
+        }
+    }
+}

@@ -15,8 +15,25 @@ final class Entries {
 
     /** @param where the project, for messages */
     static Journal journal(List<EntryRow> rows, String where) throws StoreException {
+        List<Entry> entries = read(rows, "", where);
+        try {
+            return new Journal(entries);
+        } catch (IllegalArgumentException broken) {
+            throw new StoreException(Trouble.DAMAGED, "The journal of the project " + where + " is not whole: "
+                    + broken.getMessage() + " Take a copy from your last backup.", broken);
+        }
+    }
+
+    /** A journal with rows that were written after it. */
+    static Journal more(Journal journal, List<EntryRow> rows, String where) throws StoreException {
+        List<Entry> entries = new ArrayList<>(journal.entries());
+        entries.addAll(read(rows, journal.last().seal(), where));
+        return new Journal(entries);
+    }
+
+    private static List<Entry> read(List<EntryRow> rows, String sealBefore, String where) throws StoreException {
         List<Entry> entries = new ArrayList<>();
-        String seal = "";
+        String seal = sealBefore;
         for (EntryRow row : rows) {
             if (!row.sealAfter(seal).equals(row.seal())) {
                 throw new StoreException(Trouble.DAMAGED, "Entry " + row.number() + " of the project " + where
@@ -31,11 +48,6 @@ final class Entries {
                         unknown);
             }
         }
-        try {
-            return new Journal(entries);
-        } catch (IllegalArgumentException broken) {
-            throw new StoreException(Trouble.DAMAGED, "The journal of the project " + where + " is not whole: "
-                    + broken.getMessage() + " Take a copy from your last backup.", broken);
-        }
+        return entries;
     }
 }

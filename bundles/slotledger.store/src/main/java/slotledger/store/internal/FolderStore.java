@@ -1,51 +1,34 @@
 package slotledger.store.internal;
 
-import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
-import java.security.DigestInputStream;
 import java.sql.Connection;
 import java.sql.SQLException;
+import java.sql.Savepoint;
 import java.time.Clock;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.UUID;
-import slotledger.model.project.Author;
-import slotledger.model.project.Change;
-import slotledger.model.project.Entry;
 import slotledger.model.project.Journal;
 import slotledger.model.project.Original;
-import slotledger.store.ProjectStore;
 import slotledger.store.StoreException;
 import slotledger.store.StoreException.Trouble;
 
 /** A project in a folder: the database, and the mark beside it. */
-final class FolderStore implements ProjectStore {
-
-    /** What the column takes. */
-    private static final int LONGEST_CHANGE = 1_000_000;
-    /** SQL standard, the same in H2 and PostgreSQL. */
-    private static final String UNIQUE_VIOLATION = "23505";
+final class FolderStore extends SqlStore {
 
     private final Path folder;
-    private final UUID id;
     private final Connection connection;
     private final SqlProject project;
-    private final Clock clock;
     private final boolean writable;
-    private Journal journal;
 
-    private FolderStore(Path folder, UUID id, Connection connection, Journal journal, Clock clock, boolean writable) {
+    private FolderStore(Path folder, Mark mark, Connection connection, Journal journal, Clock clock,
+            boolean writable) {
+        super(folder.toString(), mark.id(), journal, clock);
         this.folder = folder;
-        this.id = id;
         this.connection = connection;
-        this.project = new SqlProject(connection, id);
-        this.journal = journal;
-        this.clock = clock;
+        this.project = new SqlProject(connection, mark.id());
         this.writable = writable;
     }
 
@@ -60,7 +43,7 @@ final class FolderStore implements ProjectStore {
                         + "files of two copies were mixed: copy the whole folder again, or take your last backup.");
             }
             Journal journal = Entries.journal(rows, folder.toString());
-            return new FolderStore(folder, mark.id(), connection, journal, clock, file.isWritable());
+            return new FolderStore(folder, mark, connection, journal, clock, file.isWritable());
         } catch (SQLException problem) {
             close(connection);
             throw new StoreException(Trouble.DAMAGED, "The project " + folder + " can't be read: "
@@ -72,20 +55,10 @@ final class FolderStore implements ProjectStore {
     }
 
     @Override
-    public UUID id() {
-        return id;
-    }
-
-    @Override
-    public Journal journal() {
-        return journal;
-    }
-
-    @Override
     public Original keep(String name, Path file) throws StoreException {
         mustBeWritable();
+        Original original = identify(name, file);
         try {
-            Original original = identify(name, file);
             if (!project.holds(original)) {
                 try (InputStream bytes = Files.newInputStream(file)) {
                     project.keep(original, bytes);
@@ -101,44 +74,41 @@ final class FolderStore implements ProjectStore {
         }
     }
 
-    private static Original identify(String name, Path file) throws IOException {
-        try (DigestInputStream bytes = new DigestInputStream(Files.newInputStream(file), Digests.sha256())) {
-            long size = bytes.transferTo(OutputStream.nullOutputStream());
-            return new Original(name, Digests.hex(bytes.getMessageDigest()), size);
-        }
-    }
-
     @Override
-    public Entry append(Change change, Author author) throws StoreException {
-        mustBeWritable();
-        mustFit(change);
-        EntryRow row = EntryRow.of(journal.last().number() + 1, clock.instant(), author, change,
-                journal.last().seal());
-        if (row.change().length() > LONGEST_CHANGE) {
-            throw new StoreException(Trouble.REFUSED, "That is too much for one entry. Bring the files part by part.");
-        }
+    boolean add(EntryRow row, List<Original> originals) throws StoreException {
         try {
-            for (Original original : Originals.of(change)) {
+            for (Original original : originals) {
                 if (!project.holds(original)) {
                     throw new IllegalArgumentException("The original (%s) must be kept first.".formatted(original));
                 }
             }
-            project.add(row);
+            // What was kept stays where somebody else in this program was faster.
+            Savepoint kept = connection.setSavepoint();
+            try {
+                project.add(row);
+            } catch (SQLException problem) {
+                if (UNIQUE_VIOLATION.equals(problem.getSQLState())) {
+                    connection.rollback(kept);
+                    return false;
+                }
+                throw problem;
+            }
             connection.commit();
         } catch (SQLException problem) {
-            if (UNIQUE_VIOLATION.equals(problem.getSQLState())) {
-                rollBack();
-                throw new StoreException(Trouble.CHANGED, "The project " + folder + " was changed by somebody else "
-                        + "meanwhile. Nothing was saved; look at its history and do it again.", problem);
-            }
             throw unwritable(problem);
         }
         settle(row);
-        List<Entry> entries = new ArrayList<>(journal.entries());
-        entries.add(row.entry());
-        journal = new Journal(entries);
-        mark();
-        return journal.last();
+        mark(row);
+        return true;
+    }
+
+    @Override
+    List<EntryRow> rowsAfter(long number) throws StoreException {
+        try {
+            return project.entriesAfter(number);
+        } catch (SQLException problem) {
+            throw unreadable(problem);
+        }
     }
 
     private void settle(EntryRow row) throws StoreException {
@@ -151,63 +121,37 @@ final class FolderStore implements ProjectStore {
     }
 
     /** An older mark is as true as a new one, it only tells less; so a failure here takes nothing back. */
-    private void mark() {
+    private void mark(EntryRow row) {
         try {
-            new Mark(id, journal.last().number(), journal.last().seal()).write(folder);
+            new Mark(id(), row.number(), row.seal()).write(folder);
         } catch (IOException later) {
             // The next entry tries again.
         }
     }
 
-    private void mustFit(Change change) throws StoreException {
-        if (change instanceof Change.TakenBack back && !journal.canBeTakenBack(back.entry())) {
-            throw new StoreException(Trouble.REFUSED, "Entry " + back.entry() + " can't be taken back: it is no change,"
-                    + " or was taken back already. The history shows what holds.");
-        }
-        if (change instanceof Change.Restored again && !journal.canBeRestored(again.entry())) {
-            throw new StoreException(Trouble.REFUSED, "Entry " + again.entry() + " can't be restored: it was not taken "
-                    + "back. The history shows what holds.");
-        }
+    @Override
+    public List<EntryRow> rows() throws StoreException {
+        return rowsAfter(0);
     }
 
     @Override
-    public void write(Original original, Path file) throws StoreException {
+    public void copy(Original original, OutputStream target) throws StoreException, IOException {
         try {
-            Files.createDirectories(file.toAbsolutePath().getParent());
-            try (OutputStream target = new BufferedOutputStream(
-                    Files.newOutputStream(file, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE))) {
-                copy(original, target);
-            }
-        } catch (IOException problem) {
-            throw new StoreException(Trouble.UNWRITABLE, "The file " + file + " can't be written: "
-                    + problem.getMessage() + ".", problem);
-        }
-    }
-
-    /** The entries as they are kept. */
-    List<EntryRow> rows() throws StoreException {
-        try {
-            return project.entries();
-        } catch (SQLException problem) {
-            throw new StoreException(Trouble.DAMAGED, "The project " + folder + " can't be read: "
-                    + problem.getMessage() + " Take your last backup.", problem);
-        }
-    }
-
-    void copy(Original original, OutputStream target) throws StoreException, IOException {
-        try {
-            if (project.copy(original, target)) {
-                return;
+            if (!project.copy(original, target)) {
+                throw spoilt(original);
             }
         } catch (SQLException problem) {
-            throw new StoreException(Trouble.DAMAGED, "The original " + original.name() + " of the project " + folder
-                    + " can't be read: " + problem.getMessage() + " Take your last backup.", problem);
+            throw unreadable(problem);
         }
-        throw new StoreException(Trouble.DAMAGED, "The original " + original.name() + " of the project " + folder
-                + " is no longer as it was brought in. Take your last backup.");
     }
 
-    private void mustBeWritable() throws StoreException {
+    private StoreException unreadable(SQLException problem) {
+        return new StoreException(Trouble.DAMAGED, "The project " + folder + " can't be read: " + problem.getMessage()
+                + " Take your last backup.", problem);
+    }
+
+    @Override
+    void mustBeWritable() throws StoreException {
         if (!writable) {
             throw new StoreException(Trouble.UNWRITABLE, "The project " + folder + " can be read but not changed: you "
                     + "may not write there. Ask for the right to write, or copy it.");

@@ -13,6 +13,7 @@ import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
 import slotledger.model.project.Original;
 
@@ -38,9 +39,14 @@ final class SqlProject {
     }
 
     List<EntryRow> entries() throws SQLException {
-        try (PreparedStatement select = connection.prepareStatement(
-                "select number, made, who, why, kind, change, seal from entry where project = ? order by number")) {
+        return entriesAfter(0);
+    }
+
+    List<EntryRow> entriesAfter(long number) throws SQLException {
+        try (PreparedStatement select = connection.prepareStatement("select number, made, who, why, kind, change, seal"
+                + " from entry where project = ? and number > ? order by number")) {
             select.setString(1, id);
+            select.setLong(2, number);
             List<EntryRow> entries = new ArrayList<>();
             try (ResultSet rows = select.executeQuery()) {
                 while (rows.next()) {
@@ -50,6 +56,30 @@ final class SqlProject {
                 }
             }
             return entries;
+        }
+    }
+
+    /** The number of the last entry; 0 where there is none. */
+    long last() throws SQLException {
+        try (PreparedStatement select = connection.prepareStatement(
+                "select max(number) from entry where project = ?")) {
+            select.setString(1, id);
+            try (ResultSet rows = select.executeQuery()) {
+                rows.next();
+                return rows.getLong(1);
+            }
+        }
+    }
+
+    /** The seal of an entry; empty where there is none of that number. */
+    Optional<String> seal(long number) throws SQLException {
+        try (PreparedStatement select = connection.prepareStatement(
+                "select seal from entry where project = ? and number = ?")) {
+            select.setString(1, id);
+            select.setLong(2, number);
+            try (ResultSet rows = select.executeQuery()) {
+                return rows.next() ? Optional.of(rows.getString(1)) : Optional.empty();
+            }
         }
     }
 
