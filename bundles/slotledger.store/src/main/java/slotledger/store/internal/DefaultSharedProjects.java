@@ -17,6 +17,7 @@ import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import slotledger.model.project.Author;
+import slotledger.model.project.Change;
 import slotledger.model.project.Original;
 import slotledger.model.project.Part;
 import slotledger.model.project.TeamRole;
@@ -112,14 +113,17 @@ final class DefaultSharedProjects implements SharedProjects {
                             ResultSet rows = statement.executeQuery("select id from project")) {
                         while (rows.next()) {
                             UUID id = UUID.fromString(rows.getString(1));
-                            List<EntryRow> entries = new SqlProject(connection, id).entries();
-                            projects.add(new Listed(id, Entries.journal(entries, id.toString()).state().title(),
-                                    entries.size()));
+                            SqlProject project = new SqlProject(connection, id);
+                            projects.add(new Listed(id, title(project.first()), project.last()));
                         }
                     }
                     projects.sort(Comparator.comparing(Listed::title).thenComparing(Listed::id));
                     return projects;
                 });
+    }
+
+    private static String title(EntryRow first) {
+        return first.entry().change() instanceof Change.Created created ? created.title() : "";
     }
 
     @Override
@@ -148,7 +152,7 @@ final class DefaultSharedProjects implements SharedProjects {
         TeamDatabase database = databases.at(TeamFile.read(project).place());
         return database.riding("The user " + user + " can't be given a role", "Try again later.", connection -> {
             try (Statement statement = connection.createStatement()) {
-                String name = statement.enquoteIdentifier(user, true);
+                String name = quoted(user);
                 boolean made = !isUser(connection, user);
                 if (made) {
                     statement.execute("create role " + name + " login");
@@ -160,6 +164,10 @@ final class DefaultSharedProjects implements SharedProjects {
                 return made;
             }
         });
+    }
+
+    private static String quoted(String identifier) {
+        return '"' + identifier.replace("\"", "\"\"") + '"';
     }
 
     private static boolean isUser(Connection connection, String user) throws SQLException {

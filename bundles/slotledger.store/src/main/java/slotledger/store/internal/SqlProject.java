@@ -43,10 +43,20 @@ final class SqlProject {
     }
 
     List<EntryRow> entriesAfter(long number) throws SQLException {
+        return entries(number, Long.MAX_VALUE);
+    }
+
+    /** The entry that says how the project began. */
+    EntryRow first() throws SQLException {
+        return entries(0, 1).get(0);
+    }
+
+    private List<EntryRow> entries(long after, long last) throws SQLException {
         try (PreparedStatement select = connection.prepareStatement("select number, made, who, why, kind, change, seal"
-                + " from entry where project = ? and number > ? order by number")) {
+                + " from entry where project = ? and number > ? and number <= ? order by number")) {
             select.setString(1, id);
-            select.setLong(2, number);
+            select.setLong(2, after);
+            select.setLong(3, last);
             List<EntryRow> entries = new ArrayList<>();
             try (ResultSet rows = select.executeQuery()) {
                 while (rows.next()) {
