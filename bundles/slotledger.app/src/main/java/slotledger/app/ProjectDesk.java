@@ -10,6 +10,8 @@ import slotledger.model.project.Author;
 import slotledger.model.project.Entry;
 import slotledger.model.project.Fact;
 import slotledger.model.project.Journal;
+import slotledger.model.project.ProjectListener;
+import slotledger.model.project.Watch;
 
 /**
  * Projects that are kept with their whole history: every change is an entry, and every file that was brought in stays
@@ -19,6 +21,16 @@ public interface ProjectDesk {
 
     /** Whether a folder holds a project with a history, or a file is a packed one. */
     boolean isProject(Path place);
+
+    /** The door to projects that a team keeps in one database. */
+    TeamDesk team();
+
+    /**
+     * Tells of every change to a project, by whomever, within two seconds.
+     *
+     * @param project not a packed one
+     */
+    Watch watch(Path project, ProjectListener listener) throws DeskException;
 
     /**
      * Makes a project.

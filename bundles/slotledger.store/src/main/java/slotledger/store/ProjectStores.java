@@ -4,6 +4,9 @@ import java.nio.file.Path;
 import java.util.Map;
 import slotledger.model.project.Author;
 import slotledger.model.project.Part;
+import slotledger.model.project.PasswordPrompt;
+import slotledger.model.project.ProjectListener;
+import slotledger.model.project.Watch;
 
 /**
  * Where projects are kept: each in a folder of its own, packed into one file, or in a team's database to which a folder

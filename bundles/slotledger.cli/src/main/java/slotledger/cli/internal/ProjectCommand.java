@@ -22,7 +22,8 @@ import picocli.CommandLine.Spec;
             ProjectMuteCommand.class,
             ProjectFilesCommand.class,
             ProjectPackCommand.class,
-            ProjectUnpackCommand.class
+            ProjectUnpackCommand.class,
+            ProjectTeamCommand.class
         },
         footerHeading = "%nExamples:%n",
         footer = {

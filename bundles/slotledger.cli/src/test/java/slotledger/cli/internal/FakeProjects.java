@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import slotledger.app.ProjectDesk;
 import slotledger.app.Survey;
+import slotledger.app.TeamDesk;
 import slotledger.model.machine.AssetTag;
 import slotledger.model.project.Author;
 import slotledger.model.project.Change;
@@ -19,6 +20,8 @@ import slotledger.model.project.Fact;
 import slotledger.model.project.Journal;
 import slotledger.model.project.Original;
 import slotledger.model.project.Part;
+import slotledger.model.project.ProjectListener;
+import slotledger.model.project.Watch;
 
 /** A door to one small project that is never changed: remembers what it was asked. */
 final class FakeProjects implements ProjectDesk {
@@ -50,6 +53,16 @@ final class FakeProjects implements ProjectDesk {
                     entries.size() == 2 ? new Author("ben", "count of March") : ANNA, change, "seal"));
         }
         return entries;
+    }
+
+    @Override
+    public TeamDesk team() {
+        return new FakeTeam(calls);
+    }
+
+    @Override
+    public Watch watch(Path project, ProjectListener listener) {
+        throw new UnsupportedOperationException();
     }
 
     @Override

@@ -21,15 +21,15 @@ import slotledger.model.project.Author;
 import slotledger.model.project.Change;
 import slotledger.model.project.Original;
 import slotledger.model.project.Part;
-import slotledger.store.PasswordPrompt;
-import slotledger.store.ProjectListener;
+import slotledger.model.project.PasswordPrompt;
+import slotledger.model.project.ProjectListener;
+import slotledger.model.project.Watch;
 import slotledger.store.ProjectSource;
 import slotledger.store.ProjectStore;
 import slotledger.store.ProjectStores;
 import slotledger.store.SharedProjects;
-import slotledger.store.StoreException;
 import slotledger.store.StoreException.Trouble;
-import slotledger.store.Watch;
+import slotledger.store.StoreException;
 
 /** Projects in folders and packed files. */
 @Component

@@ -12,8 +12,8 @@ import java.time.Clock;
 import java.util.List;
 import slotledger.model.project.Journal;
 import slotledger.model.project.Original;
-import slotledger.store.StoreException;
 import slotledger.store.StoreException.Trouble;
+import slotledger.store.StoreException;
 
 /** A project in a folder: the database, and the mark beside it. */
 final class FolderStore extends SqlStore {

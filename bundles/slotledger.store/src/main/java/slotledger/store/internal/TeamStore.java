@@ -16,8 +16,8 @@ import java.util.Optional;
 import java.util.UUID;
 import slotledger.model.project.Journal;
 import slotledger.model.project.Original;
-import slotledger.store.StoreException;
 import slotledger.store.StoreException.Trouble;
+import slotledger.store.StoreException;
 
 /**
  * A project in a team's database. No connection is held between two calls, and an entry goes in with all that was kept

@@ -1,9 +1,9 @@
 package slotledger.store.internal;
 
 import java.sql.SQLException;
-import slotledger.store.ProjectListener;
+import slotledger.model.project.ProjectListener;
+import slotledger.model.project.Watch;
 import slotledger.store.StoreException;
-import slotledger.store.Watch;
 
 /** Looks at a project on a thread of its own, and tells what is new. */
 final class Watching implements Watch {

@@ -34,11 +34,11 @@ import slotledger.model.project.Entry;
 import slotledger.model.project.Journal;
 import slotledger.model.project.Original;
 import slotledger.model.project.Part;
+import slotledger.model.project.Watch;
 import slotledger.store.ProjectSource;
 import slotledger.store.ProjectStore;
 import slotledger.store.StoreException.Trouble;
 import slotledger.store.StoreException;
-import slotledger.store.Watch;
 
 /** What every store of projects keeps to, whatever database it is on. */
 abstract class ProjectStoreContract {

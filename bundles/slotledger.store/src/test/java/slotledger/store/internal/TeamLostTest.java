@@ -27,14 +27,14 @@ import slotledger.model.project.Change;
 import slotledger.model.project.Entry;
 import slotledger.model.project.Original;
 import slotledger.model.project.Part;
+import slotledger.model.project.ProjectListener;
 import slotledger.model.project.TeamRole;
-import slotledger.store.ProjectListener;
+import slotledger.model.project.Watch;
 import slotledger.store.ProjectSource;
 import slotledger.store.ProjectStore;
-import slotledger.store.StoreException;
 import slotledger.store.StoreException.Trouble;
+import slotledger.store.StoreException;
 import slotledger.store.TeamPlace;
-import slotledger.store.Watch;
 import slotledger.testkit.PostgresServer;
 
 /** The database goes away in the middle of work: nothing is lost, and nothing is written twice. */

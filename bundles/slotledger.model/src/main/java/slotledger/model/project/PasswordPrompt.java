@@ -1,4 +1,4 @@
-package slotledger.store;
+package slotledger.model.project;
 
 import java.util.Optional;
 

@@ -1,4 +1,4 @@
-package slotledger.store;
+package slotledger.model.project;
 
 /** An eye on a project, until it is closed. */
 public interface Watch extends AutoCloseable {

@@ -1,4 +1,4 @@
-package slotledger.store;
+package slotledger.model.project;
 
 /** Is told of changes to a project, on a thread of the store. */
 public interface ProjectListener {
