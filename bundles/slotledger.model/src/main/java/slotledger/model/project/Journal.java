@@ -68,16 +68,15 @@ public record Journal(List<Entry> entries) {
     }
 
     /**
-     * Entries that other people wrote about the same while somebody was deciding.
+     * Entries about the same that were written while somebody was deciding.
      *
      * @param change what somebody is about to write
-     * @param who    that person
      * @param basis  number of the last entry that person has seen
      */
-    public List<Entry> collisions(Change change, String who, long basis) {
+    public List<Entry> aboutTheSameSince(Change change, long basis) {
         Set<String> subjects = subjects(change);
-        return entries.stream().filter(entry -> entry.number() > basis && !entry.author().who().equals(who))
-                .filter(entry -> !Collections.disjoint(subjects(entry.change()), subjects)).toList();
+        return entries.stream().skip(basis).filter(entry -> !Collections.disjoint(subjects(entry.change()), subjects))
+                .toList();
     }
 
     /** Whether an entry is dated before the one it follows: some computer's clock was wrong. The order is the truth. */

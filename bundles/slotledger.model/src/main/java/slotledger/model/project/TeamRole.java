@@ -4,7 +4,7 @@ import java.util.Locale;
 
 /** What a person of a team may do with a shared project; the database itself sees to it. */
 public enum TeamRole {
-    COORDINATOR("everything"),
+    COORDINATOR("do everything"),
     PROCUREMENT("bring in offers; write orders and receipts; read everything"),
     TECHNICIAN("write what happens at the machines; read everything"),
     READER("read everything");

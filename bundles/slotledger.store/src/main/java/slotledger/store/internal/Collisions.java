@@ -3,6 +3,7 @@ package slotledger.store.internal;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Collectors;
 import slotledger.model.project.Author;
 import slotledger.model.project.Change;
@@ -21,8 +22,11 @@ final class Collisions {
     private Collisions() {
     }
 
-    static void refuse(Journal journal, Change change, Author author, long basis) throws StoreException {
-        List<Entry> others = journal.collisions(change, author.who(), basis);
+    /** @param own seals of the entries this program wrote: what somebody wrote here before is known to that person */
+    static void refuse(Journal journal, Change change, Author author, long basis, Set<String> own)
+            throws StoreException {
+        List<Entry> others = journal.aboutTheSameSince(change, basis).stream()
+                .filter(entry -> !entry.author().who().equals(author.who()) || !own.contains(entry.seal())).toList();
         if (others.isEmpty()) {
             return;
         }

@@ -12,8 +12,10 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.UUID;
+import java.util.concurrent.ConcurrentHashMap;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Deactivate;
@@ -44,6 +46,8 @@ public final class DefaultProjectStores implements ProjectStores {
     private final Schema schema;
     private final Duration patience;
     private final TeamDatabases databases;
+    /** Seals of the entries that this program wrote. */
+    private final Set<String> own = ConcurrentHashMap.newKeySet();
 
     @Activate
     public DefaultProjectStores() {
@@ -143,9 +147,9 @@ public final class DefaultProjectStores implements ProjectStores {
                         + "that is not meant to another folder.");
             }
             TeamFile team = TeamFile.read(folder);
-            return TeamStore.open(folder, team, databases.at(team.place()), clock);
+            return TeamStore.open(folder, team, databases.at(team.place()), clock, own);
         }
-        return FolderStore.open(folder, new H2File(folder, schema, patience), clock);
+        return FolderStore.open(folder, new H2File(folder, schema, patience), clock, own);
     }
 
     @Override

@@ -10,6 +10,7 @@ import java.sql.SQLException;
 import java.sql.Savepoint;
 import java.time.Clock;
 import java.util.List;
+import java.util.Set;
 import slotledger.model.project.Journal;
 import slotledger.model.project.Original;
 import slotledger.store.StoreException.Trouble;
@@ -24,15 +25,15 @@ final class FolderStore extends SqlStore {
     private final boolean writable;
 
     private FolderStore(Path folder, Mark mark, Connection connection, Journal journal, Clock clock,
-            boolean writable) {
-        super(folder.toString(), mark.id(), journal, clock);
+            Set<String> own, boolean writable) {
+        super(folder.toString(), mark.id(), journal, clock, own);
         this.folder = folder;
         this.connection = connection;
         this.project = new SqlProject(connection, mark.id());
         this.writable = writable;
     }
 
-    static FolderStore open(Path folder, H2File file, Clock clock) throws StoreException {
+    static FolderStore open(Path folder, H2File file, Clock clock, Set<String> own) throws StoreException {
         Mark mark = Mark.read(folder);
         Connection connection = file.open();
         try {
@@ -43,7 +44,7 @@ final class FolderStore extends SqlStore {
                         + "files of two copies were mixed: copy the whole folder again, or take your last backup.");
             }
             Journal journal = Entries.journal(rows, folder.toString());
-            return new FolderStore(folder, mark, connection, journal, clock, file.isWritable());
+            return new FolderStore(folder, mark, connection, journal, clock, own, file.isWritable());
         } catch (SQLException problem) {
             close(connection);
             throw new StoreException(Trouble.DAMAGED, "The project " + folder + " can't be read: "

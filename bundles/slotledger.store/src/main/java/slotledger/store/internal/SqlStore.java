@@ -11,6 +11,7 @@ import java.security.DigestInputStream;
 import java.time.Clock;
 import java.time.Instant;
 import java.util.List;
+import java.util.Set;
 import java.util.UUID;
 import slotledger.model.project.Author;
 import slotledger.model.project.Change;
@@ -33,14 +34,19 @@ abstract class SqlStore implements ProjectStore, Rows {
     private final String where;
     private final UUID id;
     private final Clock clock;
+    private final Set<String> own;
     private Journal journal;
 
-    /** @param where the project, for messages */
-    SqlStore(String where, UUID id, Journal journal, Clock clock) {
+    /**
+     * @param where the project, for messages
+     * @param own   seals of the entries that this program wrote; is added to
+     */
+    SqlStore(String where, UUID id, Journal journal, Clock clock, Set<String> own) {
         this.where = where;
         this.id = id;
         this.journal = journal;
         this.clock = clock;
+        this.own = own;
     }
 
     /**
@@ -74,7 +80,7 @@ abstract class SqlStore implements ProjectStore, Rows {
         mustBeWritable();
         Instant made = clock.instant();
         while (true) {
-            Collisions.refuse(journal, change, author, basis);
+            Collisions.refuse(journal, change, author, basis, own);
             mustFit(change);
             EntryRow row = EntryRow.of(journal.last().number() + 1, made, author, change, journal.last().seal());
             if (row.change().length() > LONGEST_CHANGE) {
@@ -83,6 +89,7 @@ abstract class SqlStore implements ProjectStore, Rows {
             }
             if (add(row, Originals.of(change))) {
                 journal = journal.with(row.entry());
+                own.add(row.seal());
                 return journal.last();
             }
             journal = Entries.more(journal, rowsAfter(journal.last().number()), where);

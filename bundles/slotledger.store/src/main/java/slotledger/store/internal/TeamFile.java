@@ -26,6 +26,10 @@ record TeamFile(TeamPlace place, UUID project) {
 
     static TeamFile read(Path folder) throws StoreException {
         Path file = folder.resolve(NAME);
+        if (!isIn(folder)) {
+            throw new StoreException(Trouble.MISSING, "The folder " + folder + " leads to no team's project: it holds "
+                    + "no " + NAME + ". \"project team join\" makes one that does.");
+        }
         Properties properties = new Properties();
         try (Reader text = Files.newBufferedReader(file)) {
             properties.load(text);

@@ -13,6 +13,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import slotledger.model.project.Journal;
 import slotledger.model.project.Original;
@@ -28,12 +29,14 @@ final class TeamStore extends SqlStore {
     private final TeamDatabase database;
     private final Map<String, Path> kept = new HashMap<>();
 
-    private TeamStore(String where, UUID id, Journal journal, Clock clock, TeamDatabase database) {
-        super(where, id, journal, clock);
+    private TeamStore(String where, UUID id, Journal journal, Clock clock, Set<String> own,
+            TeamDatabase database) {
+        super(where, id, journal, clock, own);
         this.database = database;
     }
 
-    static TeamStore open(Path folder, TeamFile file, TeamDatabase database, Clock clock) throws StoreException {
+    static TeamStore open(Path folder, TeamFile file, TeamDatabase database, Clock clock, Set<String> own)
+            throws StoreException {
         String where = folder.toString();
         Journal journal = database.riding("The project " + where + " can't be read", "Try again later.", connection -> {
             TeamSchema.mustBeToday(connection, database);
@@ -45,7 +48,7 @@ final class TeamStore extends SqlStore {
             }
             return Entries.journal(rows, where);
         });
-        return new TeamStore(where, file.project(), journal, clock, database);
+        return new TeamStore(where, file.project(), journal, clock, own, database);
     }
 
     @Override

@@ -22,6 +22,7 @@ import slotledger.store.StoreException;
 class FolderStoreTest extends ProjectStoreContract {
 
     private final DefaultProjectStores stores = Fixture.stores();
+    private final DefaultProjectStores others = Fixture.stores();
 
     @Override
     DefaultProjectStores stores() {
@@ -30,7 +31,7 @@ class FolderStoreTest extends ProjectStoreContract {
 
     @Override
     DefaultProjectStores otherStores() {
-        return stores;
+        return others;
     }
 
     @Override

@@ -53,7 +53,7 @@ abstract class ProjectStoreContract {
     /** The stores of one program. */
     abstract DefaultProjectStores stores();
 
-    /** The stores of another program, where two may have a project open at once; or else of the same one. */
+    /** The stores of another program. */
     abstract DefaultProjectStores otherStores();
 
     /** Makes a project of files. */
@@ -216,6 +216,20 @@ abstract class ProjectStoreContract {
         try (ProjectStore later = stores().open(folder)) {
             assertThrows(StoreException.class, () -> later.append(Fixture.correction("K-1", "lab"), BEN, 2));
             assertEquals(4, later.append(Fixture.correction("K-1", "lab"), BEN, 3).number());
+        }
+    }
+
+    @Test
+    void whoDecidesTwiceAboutAMachineIsNotInTheirOwnWayButOthersOfTheSameNameAre() throws Exception {
+        try (ProjectStore store = stores().open(folder)) {
+            store.append(Fixture.correction("K-1", "office"), BEN, 2);
+        }
+        try (ProjectStore store = stores().open(folder)) {
+            assertEquals(4, store.append(Fixture.correction("K-1", "lab"), BEN, 2).number());
+            assertThrows(StoreException.class, () -> store.append(Fixture.correction("K-1", "lab"), Fixture.ANNA, 2));
+        }
+        try (ProjectStore store = otherStores().open(folder)) {
+            assertThrows(StoreException.class, () -> store.append(Fixture.correction("K-1", "lab"), BEN, 2));
         }
     }
 
