@@ -35,14 +35,10 @@ final class FolderStore extends SqlStore {
 
     static FolderStore open(Path folder, H2File file, Clock clock, Set<String> own) throws StoreException {
         Mark mark = Mark.read(folder);
+        file.mustHold(mark);
         Connection connection = file.open();
         try {
             List<EntryRow> rows = new SqlProject(connection, mark.id()).entries();
-            if (rows.size() < mark.entries() || !rows.get((int) mark.entries() - 1).seal().equals(mark.seal())) {
-                throw new StoreException(Trouble.DAMAGED, "The project " + folder + " had " + mark.entries()
-                        + " entries, and " + rows.size() + " that fit are found. Maybe it was copied only in part, or "
-                        + "files of two copies were mixed: copy the whole folder again, or take your last backup.");
-            }
             Journal journal = Entries.journal(rows, folder.toString());
             return new FolderStore(folder, mark, connection, journal, clock, own, file.isWritable());
         } catch (SQLException problem) {

@@ -47,12 +47,33 @@ final class H2File {
         }
     }
 
-    /** Opens the file, and brings tables of an earlier release to today's, of which a copy is kept. */
-    Connection open() throws StoreException {
+    /**
+     * Looks whether the last entry that the mark names is there, without changing a byte: what was copied only in part
+     * stays as it is, and H2 would make a new database of an empty file.
+     */
+    void mustHold(Mark mark) throws StoreException {
+        mustBeThere();
+        try (Connection connection = connect(source(";IFEXISTS=TRUE;ACCESS_MODE_DATA=r"))) {
+            SqlProject project = new SqlProject(connection, mark.id());
+            if (project.seal(mark.entries()).filter(mark.seal()::equals).isEmpty()) {
+                throw new StoreException(Trouble.DAMAGED, "The project " + folder + " had " + mark.entries()
+                        + " entries, and " + project.last() + " that fit are found. Maybe it was copied only in part, "
+                        + "or files of two copies were mixed: copy the whole folder again, or take your last backup.");
+            }
+        } catch (SQLException problem) {
+            throw damaged(problem);
+        }
+    }
+
+    private void mustBeThere() throws StoreException {
         if (!Files.isRegularFile(folder.resolve(NAME))) {
             throw new StoreException(Trouble.DAMAGED, "The project " + folder + " lacks its file " + NAME
                     + ". Maybe it was copied only in part: copy the whole folder again.");
         }
+    }
+
+    /** Opens the file, and brings tables of an earlier release to today's, of which a copy is kept. */
+    Connection open() throws StoreException {
         JdbcDataSource source = source(isWritable() ? ";IFEXISTS=TRUE" : ";IFEXISTS=TRUE;ACCESS_MODE_DATA=r");
         Connection connection = connect(source);
         try {
