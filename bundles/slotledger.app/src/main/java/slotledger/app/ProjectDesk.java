@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
+import slotledger.model.difference.ProjectDifference;
 import slotledger.model.machine.AssetTag;
 import slotledger.model.project.Author;
 import slotledger.model.project.Entry;
@@ -12,6 +13,7 @@ import slotledger.model.project.Fact;
 import slotledger.model.project.Journal;
 import slotledger.model.project.ProjectListener;
 import slotledger.model.project.Watch;
+import slotledger.model.task.Progress;
 
 /**
  * Projects that are kept with their whole history: every change is an entry, and every file that was brought in stays
@@ -48,6 +50,13 @@ public interface ProjectDesk {
     Optional<Entry> bringIn(Path project, List<Path> sources, Author author) throws DeskException;
 
     Journal history(Path project) throws DeskException;
+
+    /**
+     * What is different between a project after one entry and after another.
+     *
+     * @param after empty means the last entry
+     */
+    ProjectDifference compare(Path project, long before, OptionalLong after, Progress progress) throws DeskException;
 
     /**
      * Takes an entry back, by another entry.

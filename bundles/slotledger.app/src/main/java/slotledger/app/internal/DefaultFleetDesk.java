@@ -104,8 +104,8 @@ public final class DefaultFleetDesk implements FleetDesk {
         this.advisor = advisor;
         this.arrivals = new Arrivals(intake, deliveries);
         this.files = files;
-        this.projects = new DefaultProjectDesk(stores, intake);
         this.single = new SingleFiles(files);
+        this.projects = new DefaultProjectDesk(stores, intake, single);
         this.folders = new PlanFolder(intake, exporters);
     }
 

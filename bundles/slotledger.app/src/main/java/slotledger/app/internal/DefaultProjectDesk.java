@@ -19,6 +19,7 @@ import slotledger.app.Stored;
 import slotledger.app.Survey;
 import slotledger.app.TeamDesk;
 import slotledger.intake.Intake;
+import slotledger.model.difference.ProjectDifference;
 import slotledger.model.machine.AssetTag;
 import slotledger.model.project.Author;
 import slotledger.model.project.Change;
@@ -33,6 +34,7 @@ import slotledger.model.project.PlanVersion;
 import slotledger.model.project.ProjectListener;
 import slotledger.model.project.ProjectState;
 import slotledger.model.project.Watch;
+import slotledger.model.task.Progress;
 import slotledger.store.ProjectSource;
 import slotledger.store.ProjectStore;
 import slotledger.store.ProjectStores;
@@ -45,10 +47,12 @@ final class DefaultProjectDesk implements ProjectDesk {
 
     private final ProjectStores stores;
     private final DecisionMaker decisions;
+    private final ProjectComparison comparison;
 
-    DefaultProjectDesk(ProjectStores stores, Intake intake) {
+    DefaultProjectDesk(ProjectStores stores, Intake intake, SingleFiles single) {
         this.stores = stores;
         this.decisions = new DecisionMaker(intake);
+        this.comparison = new ProjectComparison(stores, intake, single);
     }
 
     /** What is done with a project that is open. */
@@ -244,6 +248,12 @@ final class DefaultProjectDesk implements ProjectDesk {
             }
             return entries;
         });
+    }
+
+    @Override
+    public ProjectDifference compare(Path project, long before, OptionalLong after, Progress progress)
+            throws DeskException {
+        return comparison.compare(project, before, after, progress);
     }
 
     @Override

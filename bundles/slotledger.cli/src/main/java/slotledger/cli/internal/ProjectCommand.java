@@ -15,6 +15,7 @@ import picocli.CommandLine.Spec;
             ProjectCreateCommand.class,
             ProjectImportCommand.class,
             ProjectHistoryCommand.class,
+            ProjectCompareCommand.class,
             ProjectUndoCommand.class,
             ProjectRedoCommand.class,
             ProjectCorrectCommand.class,

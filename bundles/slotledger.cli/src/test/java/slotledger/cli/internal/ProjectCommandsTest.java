@@ -21,7 +21,7 @@ class ProjectCommandsTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"create", "import", "history", "undo", "redo", "correct", "pin", "mute", "files", "pack",
-        "unpack", "team prepare", "team create", "team join", "team admit"})
+        "unpack", "compare", "team prepare", "team create", "team join", "team admit"})
     void everyCommandHasHelpWithAnExample(String command) {
         List<String> words = new ArrayList<>(List.of(("project " + command + " --help").split(" ")));
         assertEquals(0, run(words.toArray(String[]::new)));
@@ -32,6 +32,16 @@ class ProjectCommandsTest {
     void aProjectIsMadeByWhoeverIsNamed() {
         assertEquals(0, run("project", "create", "p", "--from", "demo", "--as", "anna"));
         assertEquals(List.of("create p from demo by anna"), desk.calls());
+    }
+
+    @Test
+    void twoEntriesOrVersionsAreCompared() {
+        assertEquals(1, run("project", "compare", "p", "fleet-1", "plan-1"));
+        assertTrue(desk.calls().contains("compare 2 with OptionalLong[6]"), desk.calls().toString());
+        assertTrue(out().contains("Fleet        machine K-2: new, Kestrin KB-510"), out());
+        assertTrue(out().contains("             role of K-1: office instead of ofice"), out());
+        assertTrue(out().contains("Offers       offer N/1: gone, was 8 GB"), out());
+        assertEquals(65, run("project", "compare", "p", "fleet-9"));
     }
 
     @Test

@@ -40,7 +40,8 @@ public final class EntryWords {
         return "restored entry " + ((Change.Restored) change).entry();
     }
 
-    private static String words(Decision decision) {
+    /** "pinned K-17 as it is", to go on after a person's name. */
+    public static String words(Decision decision) {
         if (decision instanceof Decision.Correction correction) {
             return "corrected the %s of %s from \"%s\" to \"%s\"".formatted(correction.fact().text(),
                     correction.machine(), correction.seen(), correction.value());

@@ -39,8 +39,12 @@ final class SmallDisk implements AutoCloseable {
     }
 
     @Override
-    public void close() throws IOException, InterruptedException {
-        run("umount", folder.toString());
+    public void close() throws IOException {
+        try {
+            run("umount", folder.toString());
+        } catch (InterruptedException stop) {
+            Thread.currentThread().interrupt();
+        }
     }
 
     private static int run(String... command) throws IOException, InterruptedException {
