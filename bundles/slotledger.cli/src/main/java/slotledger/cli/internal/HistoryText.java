@@ -61,6 +61,12 @@ final class HistoryText {
         return lines;
     }
 
+    /** "entry 12 (2026-11-28 14:02): anna brought in fleet 2 (fleet.xlsx)". */
+    String sentence(Entry entry) {
+        return "entry " + entry.number() + " (" + TIME.format(entry.made().atZone(zone)) + "): "
+                + entry.author().who() + " " + words(entry);
+    }
+
     String words(Entry entry) {
         return words.words(entry);
     }

@@ -9,8 +9,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
-import slotledger.app.DeskException.Trouble;
 import slotledger.app.DeskException;
+import slotledger.app.DeskException.Trouble;
 import slotledger.app.FleetDesk;
 import slotledger.model.difference.ProjectDifference;
 import slotledger.model.difference.Term;
@@ -55,8 +55,8 @@ final class ProjectCompareCommand extends DeskCommand {
                 after == null ? OptionalLong.empty() : OptionalLong.of(entry(journal, after)), progress);
         Answer.Builder answer = new Answer.Builder();
         HistoryText text = new HistoryText(journal, ZoneId.systemDefault());
-        answer.item("Earlier", text.line(journal.entries().get((int) difference.before() - 1)).get(0).strip());
-        answer.item("Later", text.line(journal.entries().get((int) difference.after() - 1)).get(0).strip());
+        answer.wrapped("Earlier", text.sentence(journal.entries().get((int) difference.before() - 1)));
+        answer.wrapped("Later", text.sentence(journal.entries().get((int) difference.after() - 1)));
         if (difference.isNone()) {
             answer.item("Changes", "none");
         }

@@ -13,7 +13,6 @@ import slotledger.model.project.ProjectState;
 final class ProjectTerms {
 
     private static final Set<Part> NOT_LOOKED_INTO = EnumSet.of(Part.BOARDS, Part.CHOICES, Part.MAPPING);
-    private static final String HOLDS = "holds";
 
     private ProjectTerms() {
     }
@@ -34,14 +33,15 @@ final class ProjectTerms {
 
     static List<Term> decisions(ProjectState before, ProjectState after) {
         Terms terms = new Terms();
-        terms.compare("decision:", decisions(before), decisions(after));
+        terms.compare("decision of", decisions(before), decisions(after));
         return terms.list();
     }
 
     private static Map<String, String> decisions(ProjectState state) {
         Map<String, String> decisions = new LinkedHashMap<>();
         state.decisions().forEach(entry -> decisions.put(
-                entry.author().who() + " " + EntryWords.words(ProjectState.decision(entry)), HOLDS));
+                entry.author().who() + " in entry " + entry.number(),
+                EntryWords.words(ProjectState.decision(entry))));
         return decisions;
     }
 }

@@ -10,8 +10,8 @@ import slotledger.model.project.Change;
 import slotledger.model.project.Entry;
 import slotledger.model.project.EntryWords;
 import slotledger.model.project.Journal;
-import slotledger.store.StoreException.Trouble;
 import slotledger.store.StoreException;
+import slotledger.store.StoreException.Trouble;
 
 /** Two people who change the same at once: the second is told who did what, when and why. */
 final class Collisions {

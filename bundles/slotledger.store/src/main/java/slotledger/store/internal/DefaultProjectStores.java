@@ -30,8 +30,8 @@ import slotledger.store.ProjectSource;
 import slotledger.store.ProjectStore;
 import slotledger.store.ProjectStores;
 import slotledger.store.SharedProjects;
-import slotledger.store.StoreException.Trouble;
 import slotledger.store.StoreException;
+import slotledger.store.StoreException.Trouble;
 
 /** Projects in folders and packed files. */
 @Component

@@ -23,8 +23,8 @@ import slotledger.model.project.Part;
 import slotledger.model.project.TeamRole;
 import slotledger.store.ProjectStores;
 import slotledger.store.SharedProjects;
-import slotledger.store.StoreException.Trouble;
 import slotledger.store.StoreException;
+import slotledger.store.StoreException.Trouble;
 import slotledger.store.TeamPlace;
 
 /** Brings projects into a team's database, and people to them. */

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import slotledger.model.project.Entry;
 import slotledger.model.project.Journal;
-import slotledger.store.StoreException.Trouble;
 import slotledger.store.StoreException;
+import slotledger.store.StoreException.Trouble;
 
 /** Makes a journal of rows, and believes none whose seal doesn't fit. */
 final class Entries {

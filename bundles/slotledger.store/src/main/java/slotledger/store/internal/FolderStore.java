@@ -13,8 +13,8 @@ import java.util.List;
 import java.util.Set;
 import slotledger.model.project.Journal;
 import slotledger.model.project.Original;
-import slotledger.store.StoreException.Trouble;
 import slotledger.store.StoreException;
+import slotledger.store.StoreException.Trouble;
 
 /** A project in a folder: the database, and the mark beside it. */
 final class FolderStore extends SqlStore {

@@ -10,8 +10,8 @@ import java.sql.Statement;
 import java.time.Duration;
 import org.h2.api.ErrorCode;
 import org.h2.jdbcx.JdbcDataSource;
-import slotledger.store.StoreException.Trouble;
 import slotledger.store.StoreException;
+import slotledger.store.StoreException.Trouble;
 
 /** The database of a project's folder: one file, which one program at a time has open. */
 final class H2File {

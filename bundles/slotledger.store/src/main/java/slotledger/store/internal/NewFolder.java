@@ -7,8 +7,8 @@ import java.nio.file.StandardCopyOption;
 import java.util.Comparator;
 import java.util.UUID;
 import java.util.stream.Stream;
-import slotledger.store.StoreException.Trouble;
 import slotledger.store.StoreException;
+import slotledger.store.StoreException.Trouble;
 
 /** A folder that appears under its name when all is in it, and not at all before. */
 final class NewFolder implements AutoCloseable {

@@ -3,8 +3,8 @@ package slotledger.store.internal;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.UUID;
-import slotledger.store.StoreException.Trouble;
 import slotledger.store.StoreException;
+import slotledger.store.StoreException.Trouble;
 
 /**
  * What lies in a packed project, a ZIP file that needs no database to read: project.json, journal.jsonl with one entry

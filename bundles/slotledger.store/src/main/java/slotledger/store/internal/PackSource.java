@@ -19,8 +19,8 @@ import java.util.zip.ZipFile;
 import slotledger.model.project.Journal;
 import slotledger.model.project.Original;
 import slotledger.store.ProjectSource;
-import slotledger.store.StoreException.Trouble;
 import slotledger.store.StoreException;
+import slotledger.store.StoreException.Trouble;
 
 /** A packed project. It may come from anybody, so nothing in it is believed unchecked. */
 final class PackSource implements ProjectSource {

@@ -17,8 +17,8 @@ import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import slotledger.model.project.Entry;
 import slotledger.model.project.Original;
-import slotledger.store.StoreException.Trouble;
 import slotledger.store.StoreException;
+import slotledger.store.StoreException.Trouble;
 
 /** Writes a packed project; the same project gives the same bytes. */
 final class PackWriter {

@@ -19,8 +19,8 @@ import slotledger.model.project.Entry;
 import slotledger.model.project.Journal;
 import slotledger.model.project.Original;
 import slotledger.store.ProjectStore;
-import slotledger.store.StoreException.Trouble;
 import slotledger.store.StoreException;
+import slotledger.store.StoreException.Trouble;
 
 /** What stores of all databases share: how an entry is made, held against what others wrote meanwhile, and added. */
 abstract class SqlStore implements ProjectStore, Rows {

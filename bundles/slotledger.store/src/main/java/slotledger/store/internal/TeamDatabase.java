@@ -10,8 +10,8 @@ import java.time.Duration;
 import java.util.Set;
 import javax.sql.DataSource;
 import org.postgresql.ds.PGSimpleDataSource;
-import slotledger.store.StoreException.Trouble;
 import slotledger.store.StoreException;
+import slotledger.store.StoreException.Trouble;
 
 /** One team's database: its connections, and the patience with it when it is away. */
 final class TeamDatabase implements AutoCloseable {

@@ -9,8 +9,8 @@ import java.util.Optional;
 import java.util.function.UnaryOperator;
 import org.postgresql.ds.PGSimpleDataSource;
 import slotledger.model.project.PasswordPrompt;
-import slotledger.store.StoreException.Trouble;
 import slotledger.store.StoreException;
+import slotledger.store.StoreException.Trouble;
 import slotledger.store.TeamPlace;
 
 /** The teams' databases that are open in this program. */

@@ -9,8 +9,8 @@ import java.util.Optional;
 import java.util.Properties;
 import java.util.Set;
 import java.util.UUID;
-import slotledger.store.StoreException.Trouble;
 import slotledger.store.StoreException;
+import slotledger.store.StoreException.Trouble;
 import slotledger.store.TeamPlace;
 
 /** The small file in a folder that leads to a project in a team's database. */

@@ -17,8 +17,8 @@ import java.util.Set;
 import java.util.UUID;
 import slotledger.model.project.Journal;
 import slotledger.model.project.Original;
-import slotledger.store.StoreException.Trouble;
 import slotledger.store.StoreException;
+import slotledger.store.StoreException.Trouble;
 
 /**
  * A project in a team's database. No connection is held between two calls, and an entry goes in with all that was kept

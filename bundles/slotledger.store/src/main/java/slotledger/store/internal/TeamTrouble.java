@@ -1,8 +1,8 @@
 package slotledger.store.internal;
 
 import java.sql.SQLException;
-import slotledger.store.StoreException.Trouble;
 import slotledger.store.StoreException;
+import slotledger.store.StoreException.Trouble;
 
 /** Says what a team's database objects to. */
 final class TeamTrouble {

@@ -16,8 +16,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import slotledger.model.project.Part;
 import slotledger.store.ProjectStore;
-import slotledger.store.StoreException.Trouble;
 import slotledger.store.StoreException;
+import slotledger.store.StoreException.Trouble;
 
 class FolderStoreTest extends ProjectStoreContract {
 

@@ -37,8 +37,8 @@ import slotledger.model.project.Part;
 import slotledger.model.project.Watch;
 import slotledger.store.ProjectSource;
 import slotledger.store.ProjectStore;
-import slotledger.store.StoreException.Trouble;
 import slotledger.store.StoreException;
+import slotledger.store.StoreException.Trouble;
 
 /** What every store of projects keeps to, whatever database it is on. */
 abstract class ProjectStoreContract {

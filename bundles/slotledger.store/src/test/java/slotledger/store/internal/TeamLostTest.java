@@ -32,8 +32,8 @@ import slotledger.model.project.TeamRole;
 import slotledger.model.project.Watch;
 import slotledger.store.ProjectSource;
 import slotledger.store.ProjectStore;
-import slotledger.store.StoreException.Trouble;
 import slotledger.store.StoreException;
+import slotledger.store.StoreException.Trouble;
 import slotledger.store.TeamPlace;
 import slotledger.testkit.PostgresServer;
 

@@ -22,8 +22,8 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import slotledger.model.project.TeamRole;
-import slotledger.store.StoreException.Trouble;
 import slotledger.store.StoreException;
+import slotledger.store.StoreException.Trouble;
 import slotledger.store.TeamPlace;
 import slotledger.testkit.PostgresServer;
 

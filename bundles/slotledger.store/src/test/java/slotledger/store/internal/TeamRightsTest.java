@@ -28,8 +28,8 @@ import slotledger.model.project.Part;
 import slotledger.model.project.TeamRole;
 import slotledger.store.ProjectSource;
 import slotledger.store.ProjectStore;
-import slotledger.store.StoreException.Trouble;
 import slotledger.store.StoreException;
+import slotledger.store.StoreException.Trouble;
 
 /** What each role may do, asked of the database itself, past the program. */
 class TeamRightsTest {

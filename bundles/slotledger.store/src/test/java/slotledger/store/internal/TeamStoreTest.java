@@ -19,8 +19,8 @@ import slotledger.model.project.Part;
 import slotledger.model.project.TeamRole;
 import slotledger.store.ProjectSource;
 import slotledger.store.ProjectStore;
-import slotledger.store.StoreException.Trouble;
 import slotledger.store.StoreException;
+import slotledger.store.StoreException.Trouble;
 
 /** Projects in PostgreSQL: the contract, and what only a team has. */
 class TeamStoreTest extends ProjectStoreContract {
