@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -107,6 +108,22 @@ class TeamStoreTest extends ProjectStoreContract {
                 () -> stores.shared().share(team.place(TeamRole.COORDINATOR), top.resolve("again"), packed));
         assertEquals(Trouble.EXISTS, said.trouble());
         assertFalse(Files.exists(top.resolve("again")));
+    }
+
+    @Test
+    void aPackedProjectOfTheFirstFormGoesIntoTheDatabase() throws Exception {
+        Path packed = top.resolve("sample.slotledger");
+        try (InputStream sample = SamplesTest.class.getResourceAsStream("form-1/school.slotledger")) {
+            Files.copy(sample, packed);
+        }
+        try (Team another = new Team(); ProjectSource before = stores.read(packed)) {
+            DefaultProjectStores there = another.stores(Fixture.NOON);
+            there.shared().share(another.place(TeamRole.COORDINATOR), top.resolve("sample"), packed);
+            try (ProjectStore after = there.open(top.resolve("sample"))) {
+                assertEquals(before.journal(), after.journal());
+                after.append(new Change.Restored(5), Fixture.ANNA);
+            }
+        }
     }
 
     @Test
