@@ -174,7 +174,7 @@ public final class DefaultProjectStores implements ProjectStores {
 
     @Override
     public SharedProjects shared() {
-        return new DefaultSharedProjects(this, databases);
+        return new DefaultSharedProjects(this, databases, clock);
     }
 
     @Override

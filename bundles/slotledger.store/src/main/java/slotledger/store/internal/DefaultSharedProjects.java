@@ -9,11 +9,15 @@ import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
+import java.time.Clock;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import slotledger.model.project.Author;
@@ -30,12 +34,17 @@ import slotledger.store.TeamPlace;
 /** Brings projects into a team's database, and people to them. */
 final class DefaultSharedProjects implements SharedProjects {
 
+    private static final String UNWRITABLE = "The project can't be written";
+    private static final String NOTHING_MADE = "Nothing was made; try again later.";
+
     private final ProjectStores stores;
     private final TeamDatabases databases;
+    private final Clock clock;
 
-    DefaultSharedProjects(ProjectStores stores, TeamDatabases databases) {
+    DefaultSharedProjects(ProjectStores stores, TeamDatabases databases, Clock clock) {
         this.stores = stores;
         this.databases = databases;
+        this.clock = clock;
     }
 
     @Override
@@ -46,12 +55,50 @@ final class DefaultSharedProjects implements SharedProjects {
     @Override
     public void create(TeamPlace place, Path folder, String title, Map<Part, Map<String, Path>> files, Author author)
             throws StoreException {
-        Path work = temporary();
-        try {
-            stores.create(work.resolve("project"), title, files, author);
-            share(place, folder, work.resolve("project"));
-        } finally {
-            sweep(work);
+        TeamDatabase database = databases.at(place);
+        UUID id = UUID.randomUUID();
+        EntryRow begun = EntryRow.of(1, clock.instant(), author, new Change.Created(title), "");
+        List<EntryRow> rows = new ArrayList<>(List.of(begun));
+        Map<Original, Path> originals = new LinkedHashMap<>();
+        Map<Part, List<Original>> parts = new EnumMap<>(Part.class);
+        for (Map.Entry<Part, Map<String, Path>> part : files.entrySet()) {
+            List<Original> ofPart = new ArrayList<>();
+            for (Map.Entry<String, Path> file : new TreeMap<>(part.getValue()).entrySet()) {
+                Original original = SqlStore.identify(file.getKey(), file.getValue());
+                originals.put(original, file.getValue());
+                ofPart.add(original);
+            }
+            parts.put(part.getKey(), ofPart);
+        }
+        if (!parts.isEmpty()) {
+            rows.add(EntryRow.of(2, clock.instant(), author, new Change.Imported(parts), begun.seal()));
+        }
+        try (NewFolder made = NewFolder.at(folder)) {
+            database.riding(UNWRITABLE, NOTHING_MADE, connection -> {
+                TeamSchema.mustBeToday(connection, database);
+                SqlProject project = new SqlProject(connection, id);
+                // It is there already where the answer to its commit was lost.
+                if (project.last() == 0) {
+                    project.begin();
+                    for (Map.Entry<Original, Path> file : originals.entrySet()) {
+                        send(project, file.getKey(), file.getValue());
+                    }
+                    for (EntryRow row : rows) {
+                        project.add(row);
+                    }
+                }
+                return null;
+            });
+            new TeamFile(place, id).write(made.work());
+            made.publish();
+        }
+    }
+
+    private static void send(SqlProject project, Original original, Path file) throws SQLException, IOException {
+        if (!project.holds(original)) {
+            try (InputStream bytes = Files.newInputStream(file)) {
+                project.keep(original, bytes);
+            }
         }
     }
 
@@ -66,7 +113,7 @@ final class DefaultSharedProjects implements SharedProjects {
                 stores.pack(project, packed, false);
             }
             try (PackSource source = PackSource.open(packed)) {
-                database.riding("The project can't be written", "Nothing was made; try again later.", connection -> {
+                database.riding(UNWRITABLE, NOTHING_MADE, connection -> {
                     TeamSchema.mustBeToday(connection, database);
                     send(source, connection, database);
                     return null;
