@@ -41,7 +41,8 @@ final class ProjectCompareCommand extends DeskCommand {
             description = "Number of an entry, or a version such as fleet-1, offers-2, plan-3.")
     private String before;
 
-    @Parameters(index = "2", arity = "0..1", paramLabel = "LATER", description = "The same; the last entry if left out.")
+    @Parameters(index = "2", arity = "0..1", paramLabel = "LATER",
+            description = "The same; the last entry if left out.")
     private String after;
 
     ProjectCompareCommand(FleetDesk desk, Console console) {

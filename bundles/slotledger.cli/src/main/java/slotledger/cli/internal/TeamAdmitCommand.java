@@ -15,8 +15,8 @@ import slotledger.model.task.Progress;
 /** Gives a person a role. */
 @Command(
         name = "admit",
-        description = "Give a user of the database exactly one role: coordinator, procurement, technician or reader. It "
-                + "holds for all projects of the database. Done by an owner of the roles or an administrator.",
+        description = "Give a user of the database exactly one role: coordinator, procurement, technician or reader. "
+                + "It holds for all projects of the database. Done by an owner of the roles or an administrator.",
         footerHeading = "%nExample:%n",
         footer = "  slotledger project team admit school --user ben --role technician")
 final class TeamAdmitCommand extends DeskCommand {

@@ -16,7 +16,7 @@ import slotledger.model.task.Progress;
         description = "Make a project in a prepared database, and a folder that leads to it; from a folder of plain "
                 + "files, from a project with its whole history, or with nothing in it yet.",
         footerHeading = "%nExample:%n",
-        footer = "  slotledger project team create school --url jdbc:postgresql://db.example.org/school --from my-school")
+        footer = "  slotledger project team create school --url jdbc:postgresql://db.example.org/school --from old")
 final class TeamCreateCommand extends DeskCommand {
 
     @Parameters(index = "0", paramLabel = "FOLDER", description = "Folder to write; made new.")

@@ -56,7 +56,8 @@ final class TeamSchema {
         }
         if (version > today) {
             throw new StoreException(Trouble.NEWER, "The database " + database.name() + " was prepared by a newer "
-                    + "Slotledger (its form is " + version + ", this program knows up to " + today + "). Use that one.");
+                    + "Slotledger (its form is " + version + ", this program knows up to " + today
+                    + "). Use that one.");
         }
     }
 }

@@ -19,7 +19,8 @@ final class SmallDisk implements AutoCloseable {
     static SmallDisk at(Path folder, int mebibytes) throws IOException, InterruptedException {
         Files.createDirectory(folder);
         Assumptions.assumeTrue(run("mount", "-t", "tmpfs", "-o", "size=" + mebibytes + "m", "slotledger-test",
-                folder.toString()) == 0, "No small disk can be mounted here (only root may), so nothing is tested on one.");
+                folder.toString()) == 0,
+                "No small disk can be mounted here (only root may), so nothing is tested on one.");
         return new SmallDisk(folder);
     }
 

@@ -137,7 +137,8 @@ class TeamRightsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"update entry set who = 'x'", "delete from entry", "truncate entry, original, project cascade",
+    @ValueSource(strings = {"update entry set who = 'x'", "delete from entry",
+        "truncate entry, original, project cascade",
         "update original set size = 0 where false"})
     void notEvenTheOwnerDoesItByMistake(String sql) {
         refused("never changed or deleted", () -> team.admin("set search_path = slotledger; " + sql));
