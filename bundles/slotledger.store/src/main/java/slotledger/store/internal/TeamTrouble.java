@@ -14,9 +14,9 @@ final class TeamTrouble {
     static StoreException said(String name, String user, String what, SQLException problem) {
         String state = String.valueOf(problem.getSQLState());
         return switch (state) {
-            case "42501" -> new StoreException(Trouble.DENIED, what + ": the database " + name + " doesn't let its "
-                    + "user " + user + " do that. Nothing was saved. Ask the coordinator for another role (\"project team "
-                    + "admit\").", problem);
+            case "42501" -> new StoreException(Trouble.DENIED, what + ": the database " + name
+                    + " doesn't let its user " + user + " do that. Nothing was saved. Ask the coordinator for another "
+                    + "role (\"project team admit\").", problem);
             case "28P01", "28000", "08004" -> new StoreException(Trouble.DENIED, what + ": the database " + name
                     + " doesn't let " + user + " in (" + reason(problem) + "). Check the user, and the password in "
                     + "PostgreSQL's password file (.pgpass) or in PGPASSWORD.", problem);
