@@ -13,6 +13,10 @@ public final class DeskException extends Exception {
         EXISTS,
         /** A file can't be written. */
         OUTPUT,
+        /** A team's database doesn't answer. */
+        AWAY,
+        /** A team's database doesn't let this user do it. */
+        DENIED,
         /** No plan can be made. */
         PLAN
     }

@@ -2,11 +2,19 @@ package slotledger.app;
 
 import java.nio.file.Path;
 import java.util.List;
+import slotledger.firmware.FirmwareReading;
 import slotledger.model.observed.Reconciliation;
 import slotledger.model.task.Progress;
 
 /** The door to what machines say of themselves. */
 public interface FirmwareDesk {
+
+    /**
+     * Reads firmware tables, SPD images, and lists of them, from files, folders and ZIP archives; needs no project.
+     *
+     * @throws DeskException where a file is missing; what can't be understood is among the readings
+     */
+    List<FirmwareReading> read(List<Path> paths) throws DeskException;
 
     /**
      * Drafts a board file for each model of which a project has firmware and no document, and writes them for a person

@@ -4,7 +4,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
-import slotledger.firmware.FirmwareReading;
 import slotledger.model.delivery.Delivery;
 import slotledger.model.delivery.Settlement;
 import slotledger.model.difference.Difference;
@@ -41,13 +40,6 @@ public interface FleetDesk {
 
     /** The door to what machines say of themselves. */
     FirmwareDesk firmware();
-
-    /**
-     * Reads firmware tables, SPD images, and lists of them, from files, folders and ZIP archives; needs no project.
-     *
-     * @throws DeskException where a file is missing; what can't be understood is among the readings
-     */
-    List<FirmwareReading> readFirmware(List<Path> paths) throws DeskException;
 
     /**
      * Finds a project's files by their usual names in a folder: fleet*, offers*, shelf*, policy*, choices*,

@@ -76,4 +76,10 @@ public record Project(
     public Project at(String otherTitle, LocalDate day) {
         return new Project(otherTitle, inventories, mapping, boards, offers, shelves, policy, choices, day, stored);
     }
+
+    /** The same files, taken out of a project with a history. */
+    public Project of(Stored where) {
+        return new Project(title, inventories, mapping, boards, offers, shelves, policy, choices, date,
+                Optional.of(where));
+    }
 }

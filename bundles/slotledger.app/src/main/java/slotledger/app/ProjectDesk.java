@@ -5,11 +5,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
+import slotledger.model.difference.ProjectDifference;
 import slotledger.model.machine.AssetTag;
 import slotledger.model.project.Author;
 import slotledger.model.project.Entry;
 import slotledger.model.project.Fact;
 import slotledger.model.project.Journal;
+import slotledger.model.project.ProjectListener;
+import slotledger.model.project.Watch;
+import slotledger.model.task.Progress;
 
 /**
  * Projects that are kept with their whole history: every change is an entry, and every file that was brought in stays
@@ -19,6 +23,16 @@ public interface ProjectDesk {
 
     /** Whether a folder holds a project with a history, or a file is a packed one. */
     boolean isProject(Path place);
+
+    /** The door to projects that a team keeps in one database. */
+    TeamDesk team();
+
+    /**
+     * Tells of every change to a project, by whomever, within two seconds.
+     *
+     * @param project not a packed one
+     */
+    Watch watch(Path project, ProjectListener listener) throws DeskException;
 
     /**
      * Makes a project.
@@ -36,6 +50,13 @@ public interface ProjectDesk {
     Optional<Entry> bringIn(Path project, List<Path> sources, Author author) throws DeskException;
 
     Journal history(Path project) throws DeskException;
+
+    /**
+     * What is different between a project after one entry and after another.
+     *
+     * @param after empty means the last entry
+     */
+    ProjectDifference compare(Path project, long before, OptionalLong after, Progress progress) throws DeskException;
 
     /**
      * Takes an entry back, by another entry.

@@ -28,6 +28,7 @@ import slotledger.app.WorkDesk;
 import slotledger.app.internal.DefaultFleetDesk;
 import slotledger.bench.fleet.FleetCase;
 import slotledger.bench.fleet.Fleets;
+import slotledger.catalog.BoardDrafter;
 import slotledger.catalog.CatalogReader;
 import slotledger.catalog.FleetResolver;
 import slotledger.export.PlanBook;
@@ -103,6 +104,7 @@ public final class PhoneBenchmarks {
             store.append(new Change.Rounds(1, rounds), COORDINATOR);
         }
         work = new DefaultFleetDesk(nobody(Intake.class), nobody(CatalogReader.class), nobody(FleetResolver.class),
+                nobody(BoardDrafter.class),
                 nobody(MemoryRules.class), nobody(FleetPlanner.class), nobody(PlanAdvisor.class),
                 nobody(DeliveryPlanner.class), new DefaultPlanFiles(), stores, List.of()).work();
     }

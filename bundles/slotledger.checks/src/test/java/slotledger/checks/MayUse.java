@@ -36,7 +36,7 @@ final class MayUse {
             Map.entry("export", new Line(Set.of("model"), with(POI, "com.lowagie.text", "org.librepdf.openpdf",
                     "com.google.zxing", "com.fasterxml.jackson"))),
             Map.entry("store", new Line(Set.of("model", "lib.flyway"), Set.of("javax.sql", "org.h2", "org.flywaydb",
-                    "com.fasterxml.jackson"))),
+                    "org.postgresql", "com.zaxxer.hikari", "com.fasterxml.jackson"))),
             Map.entry("app", new Line(Set.of("model", "firmware", "rules", "catalog", "intake", "solver",
                     "planner", "export", "store"), NONE)),
             Map.entry("serve", new Line(Set.of("model", "app"), Set.of("org.eclipse.jetty", "com.google.zxing",

@@ -5,8 +5,14 @@ import java.util.Map;
 import slotledger.model.project.Author;
 import slotledger.model.project.Journal;
 import slotledger.model.project.Part;
+import slotledger.model.project.PasswordPrompt;
+import slotledger.model.project.ProjectListener;
+import slotledger.model.project.Watch;
 
-/** Where projects are kept: each in a folder of its own, or packed into one file. */
+/**
+ * Where projects are kept: each in a folder of its own, packed into one file, or in a team's database to which a folder
+ * leads.
+ */
 public interface ProjectStores {
 
     /** How the name of a packed project ends. */
@@ -41,6 +47,19 @@ public interface ProjectStores {
      * @param force replaces an older packed file
      */
     void pack(Path folder, Path file, boolean force) throws StoreException;
+
+    /**
+     * Tells of every change to a project, by whomever, within two seconds.
+     *
+     * @param project not a packed one
+     */
+    Watch watch(Path project, ProjectListener listener) throws StoreException;
+
+    /** The door to projects that a team keeps in one database. */
+    SharedProjects shared();
+
+    /** Says who is asked for the password of a team's database. */
+    void askForPasswords(PasswordPrompt prompt);
 
     /** Makes a project of a packed one, whole or not at all. */
     void unpack(Path file, Path folder) throws StoreException;

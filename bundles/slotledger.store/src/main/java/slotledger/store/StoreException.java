@@ -13,12 +13,16 @@ public final class StoreException extends Exception {
         EXISTS,
         /** Another program has it open, and didn't let go. */
         IN_USE,
-        /** Somebody else changed it since it was opened. */
+        /** Somebody else changed the same meanwhile. */
         CHANGED,
         /** Something is missing in it, or is other than it was written. */
         DAMAGED,
         /** A newer Slotledger wrote it. */
         NEWER,
+        /** The database it is in doesn't answer. */
+        AWAY,
+        /** The database doesn't let this user do it. */
+        DENIED,
         /** It can't be written. */
         UNWRITABLE,
         /** What is asked for can't be done with it, such as taking back what was taken back. */

@@ -53,7 +53,7 @@ public final class OutsideData {
         return null;
     }
 
-    private static boolean required() {
+    static boolean required() {
         return Boolean.getBoolean("slotledger.outside.required")
                 || Boolean.parseBoolean(System.getenv("SLOTLEDGER_OUTSIDE_REQUIRED"));
     }

@@ -12,6 +12,7 @@ import slotledger.catalog.BoardDrafter;
 import slotledger.catalog.Catalog;
 import slotledger.catalog.CatalogException;
 import slotledger.catalog.CatalogReader;
+import slotledger.firmware.FirmwareReading;
 import slotledger.intake.Intake;
 import slotledger.intake.IntakeException;
 import slotledger.intake.Reading;
@@ -30,6 +31,11 @@ final class DefaultFirmwareDesk implements FirmwareDesk {
         this.intake = intake;
         this.catalogs = catalogs;
         this.drafter = drafter;
+    }
+
+    @Override
+    public List<FirmwareReading> read(List<Path> paths) throws DeskException {
+        return Firmware.read(paths);
     }
 
     @Override

@@ -38,7 +38,6 @@ import slotledger.catalog.CatalogReader;
 import slotledger.catalog.FleetResolver;
 import slotledger.export.PlanFiles;
 import slotledger.export.spi.PlanExporter;
-import slotledger.firmware.FirmwareReading;
 import slotledger.intake.Intake;
 import slotledger.intake.IntakeException;
 import slotledger.intake.Reading;
@@ -68,7 +67,6 @@ import slotledger.planner.FleetPlanner;
 import slotledger.planner.PlanAdvisor;
 import slotledger.planner.PlanRequest;
 import slotledger.planner.PlannerException;
-import slotledger.planner.Targets;
 import slotledger.rules.MemoryRules;
 import slotledger.rules.Setup;
 import slotledger.store.ProjectStores;
@@ -77,7 +75,6 @@ import slotledger.store.ProjectStores;
 @Component
 public final class DefaultFleetDesk implements FleetDesk {
 
-    /** The exporter of what is bought, which is bought already when it arrives. */
     private static final String ARRIVALS = "arrivals.xlsx";
 
     private final Intake intake;
@@ -115,11 +112,11 @@ public final class DefaultFleetDesk implements FleetDesk {
         this.advisor = advisor;
         this.arrivals = new Arrivals(intake, deliveries);
         this.files = files;
-        this.projects = new DefaultProjectDesk(stores, intake);
+        this.single = new SingleFiles(files);
+        this.projects = new DefaultProjectDesk(stores, intake, single);
         this.sessions = new WorkSessions(stores, files);
         this.work = new DefaultWorkDesk(sessions);
         this.coordinator = new DefaultCoordinatorDesk(sessions, work, arrivals, surveyor, rules, files);
-        this.single = new SingleFiles(files);
         this.folders = new PlanFolder(intake, exporters);
         this.firmware = new DefaultFirmwareDesk(intake, catalogs, drafter);
     }
@@ -133,11 +130,6 @@ public final class DefaultFleetDesk implements FleetDesk {
     @Override
     public Label readLabel(String text) {
         return Labels.of(intake.readLabel(text), rules);
-    }
-
-    @Override
-    public List<FirmwareReading> readFirmware(List<Path> paths) throws DeskException {
-        return Firmware.read(paths);
     }
 
     @Override
@@ -194,10 +186,7 @@ public final class DefaultFleetDesk implements FleetDesk {
 
     @Override
     public List<String> shortfalls(Survey survey, Machine machine) {
-        Setup setup = Setup.of(survey.fleet(), machine);
-        return survey.policy().flatMap(policy -> policy.target(machine.role()))
-                .map(target -> Targets.shortfalls(target, setup, rules.operate(setup)))
-                .orElse(List.of());
+        return surveyor.shortfalls(survey, machine);
     }
 
     @Override

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.Set;
 import java.util.UUID;
 import slotledger.app.DeskException;
 import slotledger.app.DeskException.Trouble;
@@ -16,7 +17,9 @@ import slotledger.app.Project;
 import slotledger.app.ProjectDesk;
 import slotledger.app.Stored;
 import slotledger.app.Survey;
+import slotledger.app.TeamDesk;
 import slotledger.intake.Intake;
+import slotledger.model.difference.ProjectDifference;
 import slotledger.model.machine.AssetTag;
 import slotledger.model.project.Author;
 import slotledger.model.project.Change;
@@ -28,7 +31,10 @@ import slotledger.model.project.Original;
 import slotledger.model.project.Part;
 import slotledger.model.project.PartVersion;
 import slotledger.model.project.PlanVersion;
+import slotledger.model.project.ProjectListener;
 import slotledger.model.project.ProjectState;
+import slotledger.model.project.Watch;
+import slotledger.model.task.Progress;
 import slotledger.store.ProjectSource;
 import slotledger.store.ProjectStore;
 import slotledger.store.ProjectStores;
@@ -41,10 +47,12 @@ final class DefaultProjectDesk implements ProjectDesk {
 
     private final ProjectStores stores;
     private final DecisionMaker decisions;
+    private final ProjectComparison comparison;
 
-    DefaultProjectDesk(ProjectStores stores, Intake intake) {
+    DefaultProjectDesk(ProjectStores stores, Intake intake, SingleFiles single) {
         this.stores = stores;
         this.decisions = new DecisionMaker(intake);
+        this.comparison = new ProjectComparison(stores, intake, single);
     }
 
     /** What is done with a project that is open. */
@@ -78,16 +86,19 @@ final class DefaultProjectDesk implements ProjectDesk {
 
     @Override
     public void create(Path folder, Optional<Path> from, Author author) throws DeskException {
-        Map<Part, Map<String, Path>> files = Map.of();
-        if (from.isPresent()) {
-            files = PartFiles.in(List.of(from.get()));
-        }
-        String title = from.orElse(folder).toAbsolutePath().normalize().getFileName().toString();
         try {
-            stores.create(folder, title, files, author);
+            stores.create(folder, title(folder, from), files(from), author);
         } catch (StoreException problem) {
             throw said(problem);
         }
+    }
+
+    static String title(Path folder, Optional<Path> from) {
+        return from.orElse(folder).toAbsolutePath().normalize().getFileName().toString();
+    }
+
+    static Map<Part, Map<String, Path>> files(Optional<Path> from) throws DeskException {
+        return from.isPresent() ? PartFiles.in(List.of(from.get())) : Map.of();
     }
 
     @Override
@@ -220,17 +231,43 @@ final class DefaultProjectDesk implements ProjectDesk {
     @Override
     public List<Entry> mute(Survey survey, String code, Optional<AssetTag> machine, Author author)
             throws DeskException {
-        List<Entry> entries = new ArrayList<>();
-        for (Decision mute : decisions.mutes(survey, code, machine)) {
-            entries.add(decide(survey, mute, author));
-        }
-        return entries;
+        return decide(survey, decisions.mutes(survey, code, machine), author);
     }
 
     private Entry decide(Survey survey, Decision decision, Author author) throws DeskException {
+        return decide(survey, Set.of(decision), author).get(0);
+    }
+
+    private List<Entry> decide(Survey survey, Set<? extends Decision> decided, Author author) throws DeskException {
         Stored stored = survey.project().stored().orElseThrow(() -> new DeskException(Trouble.INPUT,
                 "This is a folder of plain files, which keeps no decisions. \"project create\" makes a project."));
-        return open(stored.home(), store -> store.append(new Change.Decided(decision), author));
+        return open(stored.home(), store -> {
+            List<Entry> entries = new ArrayList<>();
+            for (Decision decision : decided) {
+                entries.add(store.append(new Change.Decided(decision), author, stored.state().entry()));
+            }
+            return entries;
+        });
+    }
+
+    @Override
+    public ProjectDifference compare(Path project, long before, OptionalLong after, Progress progress)
+            throws DeskException {
+        return comparison.compare(project, before, after, progress);
+    }
+
+    @Override
+    public TeamDesk team() {
+        return new DefaultTeamDesk(this, stores);
+    }
+
+    @Override
+    public Watch watch(Path project, ProjectListener listener) throws DeskException {
+        try {
+            return stores.watch(project, listener);
+        } catch (StoreException problem) {
+            throw said(problem);
+        }
     }
 
     private <T> T read(Path place, Work<ProjectSource, T> work) throws DeskException {
@@ -252,6 +289,8 @@ final class DefaultProjectDesk implements ProjectDesk {
     static DeskException said(StoreException problem) {
         Trouble trouble = switch (problem.trouble()) {
             case MISSING, IN_USE, CHANGED, DAMAGED, NEWER, REFUSED -> Trouble.INPUT;
+            case AWAY -> Trouble.AWAY;
+            case DENIED -> Trouble.DENIED;
             case EXISTS -> Trouble.EXISTS;
             case UNWRITABLE -> Trouble.OUTPUT;
         };

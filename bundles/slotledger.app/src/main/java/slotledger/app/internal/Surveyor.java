@@ -21,6 +21,7 @@ import slotledger.intake.Known;
 import slotledger.intake.Reading;
 import slotledger.model.finding.Finding;
 import slotledger.model.machine.AssetTag;
+import slotledger.model.machine.Machine;
 import slotledger.model.machine.SlotContent;
 import slotledger.model.observed.ObservedFleet;
 import slotledger.model.observed.ObservedMachine;
@@ -30,7 +31,9 @@ import slotledger.model.trade.Choices;
 import slotledger.model.trade.Market;
 import slotledger.model.trade.Policy;
 import slotledger.model.trade.Shelf;
+import slotledger.planner.Targets;
 import slotledger.rules.MemoryRules;
+import slotledger.rules.Setup;
 
 /** Reads all files of a project. */
 final class Surveyor {
@@ -123,5 +126,12 @@ final class Surveyor {
         columns.addAll(reading.columns());
         findings.addAll(reading.findings());
         return reading.value();
+    }
+
+    /** What a machine as it is lacks of its role's target. */
+    List<String> shortfalls(Survey survey, Machine machine) {
+        Setup setup = Setup.of(survey.fleet(), machine);
+        return survey.policy().flatMap(policy -> policy.target(machine.role()))
+                .map(target -> Targets.shortfalls(target, setup, rules.operate(setup))).orElse(List.of());
     }
 }

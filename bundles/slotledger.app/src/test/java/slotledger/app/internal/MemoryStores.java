@@ -13,9 +13,13 @@ import slotledger.model.project.Entry;
 import slotledger.model.project.Journal;
 import slotledger.model.project.Original;
 import slotledger.model.project.Part;
+import slotledger.model.project.PasswordPrompt;
+import slotledger.model.project.ProjectListener;
+import slotledger.model.project.Watch;
 import slotledger.store.ProjectSource;
 import slotledger.store.ProjectStore;
 import slotledger.store.ProjectStores;
+import slotledger.store.SharedProjects;
 import slotledger.store.StoreException;
 import slotledger.store.StoreException.Trouble;
 
@@ -89,6 +93,21 @@ final class MemoryStores implements ProjectStores {
         throw new UnsupportedOperationException();
     }
 
+    @Override
+    public Watch watch(Path project, ProjectListener listener) {
+        throw new UnsupportedOperationException();
+    }
+
+    @Override
+    public SharedProjects shared() {
+        throw new UnsupportedOperationException();
+    }
+
+    @Override
+    public void askForPasswords(PasswordPrompt prompt) {
+        // Memory has none.
+    }
+
     private final class Store implements ProjectStore {
 
         private Journal seen = MemoryStores.this.journal();
@@ -119,11 +138,11 @@ final class MemoryStores implements ProjectStores {
         }
 
         @Override
-        public Entry append(Change change, Author author) throws StoreException {
+        public Entry append(Change change, Author author, long basis) throws StoreException {
             if (!others.isEmpty()) {
                 MemoryStores.this.write(others.remove(0), new Author("ben", ""));
             }
-            if (seen.last().number() != entries.size()) {
+            if (!MemoryStores.this.journal().aboutTheSameSince(change, basis).isEmpty()) {
                 throw new StoreException(Trouble.CHANGED, "Somebody else wrote first.");
             }
             Entry entry = MemoryStores.this.write(change, author);

@@ -2,6 +2,7 @@ package slotledger.cli.internal;
 
 import java.io.PrintStream;
 import java.util.List;
+import java.util.Optional;
 
 /** Where a command writes. The only place that knows the standard streams. */
 final class Console {
@@ -53,5 +54,12 @@ final class Console {
         for (int i = 0; i < lines.size(); i++) {
             item(i == 0 ? word : "", lines.get(i));
         }
+    }
+
+    /** Asks whoever sits at the terminal for a password, which is not shown; empty where nobody does. */
+    Optional<char[]> password(String user, String database) {
+        return terminal
+                ? Optional.ofNullable(System.console().readPassword("Password of %s for %s: ", user, database))
+                : Optional.empty();
     }
 }

@@ -31,7 +31,7 @@ final class FirmwareCommand extends DeskCommand {
 
     @Override
     Answer work(Progress progress) throws DeskException {
-        List<FirmwareReading> readings = desk().readFirmware(paths);
+        List<FirmwareReading> readings = desk().firmware().read(paths);
         Answer.Builder answer = new Answer.Builder();
         readings.forEach(reading -> FirmwareText.lines(reading, answer));
         boolean clear = !readings.isEmpty() && readings.stream().allMatch(reading -> reading.problems().isEmpty());

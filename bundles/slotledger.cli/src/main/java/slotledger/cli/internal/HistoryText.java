@@ -7,11 +7,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
-import slotledger.model.project.Change;
-import slotledger.model.project.Decision;
 import slotledger.model.project.Entry;
+import slotledger.model.project.EntryWords;
 import slotledger.model.project.Journal;
-import slotledger.model.project.Original;
 import slotledger.model.project.ProjectState;
 
 /** A project's journal in words and as facts. */
@@ -20,10 +18,12 @@ final class HistoryText {
     private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm");
 
     private final Journal journal;
+    private final EntryWords words;
     private final ZoneId zone;
 
     HistoryText(Journal journal, ZoneId zone) {
         this.journal = journal;
+        this.words = new EntryWords(journal);
         this.zone = zone;
     }
 
@@ -52,78 +52,23 @@ final class HistoryText {
         List<String> lines = new ArrayList<>();
         String beginning = "%4d  %s  %s  ".formatted(entry.number(), TIME.format(entry.made().atZone(zone)),
                 entry.author().who());
-        lines.addAll(Wrapped.behind(beginning, words(entry) + (holds ? "" : " [taken back]")));
+        lines.addAll(Wrapped.behind(beginning, words(entry) + (holds ? "" : " [taken back]")
+                + (journal.isDatedBeforeItsPredecessor(entry.number())
+                        ? " [dated before the entry above: the clock of a computer was wrong]" : "")));
         if (!entry.author().why().isEmpty()) {
             lines.addAll(Wrapped.behind(" ".repeat(beginning.length()) + "why: ", entry.author().why()));
         }
         return lines;
     }
 
+    /** "entry 12 (2026-11-28 14:02): anna brought in fleet 2 (fleet.xlsx)". */
+    String sentence(Entry entry) {
+        return "entry " + entry.number() + " (" + TIME.format(entry.made().atZone(zone)) + "): "
+                + entry.author().who() + " " + words(entry);
+    }
+
     String words(Entry entry) {
-        Change change = entry.change();
-        if (change instanceof Change.Created created) {
-            return "made the project \"" + created.title() + "\"";
-        }
-        if (change instanceof Change.Imported imported) {
-            Map<String, Integer> numbers = numbers(entry);
-            return "brought in " + imported.parts().entrySet().stream()
-                    .map(part -> part.getKey().id() + " " + numbers.get(part.getKey().id()) + files(part.getValue()))
-                    .collect(Collectors.joining(", "));
-        }
-        if (change instanceof Change.Planned planned) {
-            return "kept plan %d of \"%s\" for %s, made from the files of entry %d".formatted(planNumber(entry),
-                    planned.title(), planned.date(), planned.basis());
-        }
-        if (change instanceof Change.Decided decided) {
-            return words(decided.decision());
-        }
-        if (change instanceof Change.TakenBack back) {
-            return "took back entry " + back.entry();
-        }
-        if (change instanceof Change.Traded traded) {
-            return OrderText.words(traded.event());
-        }
-        if (change instanceof Change.Rounds || change instanceof Change.Worked) {
-            return WorkText.words(change);
-        }
-        return "restored entry " + ((Change.Restored) change).entry();
-    }
-
-    private static String words(Decision decision) {
-        if (decision instanceof Decision.Correction correction) {
-            return "corrected the %s of %s from \"%s\" to \"%s\"".formatted(correction.fact().text(),
-                    correction.machine(), correction.seen(), correction.value());
-        }
-        if (decision instanceof Decision.Mute mute) {
-            return "muted " + mute.code() + (mute.machine().isEmpty() ? "" : " of " + mute.machine())
-                    + (mute.seen().isEmpty() ? "" : " for \"" + mute.seen() + "\"");
-        }
-        Decision.Pinned pin = (Decision.Pinned) decision;
-        return "pinned " + pin.machine() + (pin.slots().isEmpty() ? " as it is" : ": " + pin.slots().entrySet().stream()
-                .map(slot -> slot.getKey() + " " + slot.getValue()).collect(Collectors.joining(", ")));
-    }
-
-    private static String files(List<Original> files) {
-        return switch (files.size()) {
-            case 0 -> " (taken out)";
-            case 1 -> " (" + files.get(0).name() + ")";
-            default -> " (" + files.size() + " files)";
-        };
-    }
-
-    /** Version numbers count every import, whether it was taken back or not. */
-    private Map<String, Integer> numbers(Entry until) {
-        Map<String, Integer> numbers = new LinkedHashMap<>();
-        journal.entries().stream().limit(until.number()).map(Entry::change)
-                .filter(Change.Imported.class::isInstance).map(Change.Imported.class::cast)
-                .forEach(imported -> imported.parts().keySet()
-                        .forEach(part -> numbers.merge(part.id(), 1, Integer::sum)));
-        return numbers;
-    }
-
-    private long planNumber(Entry until) {
-        return journal.entries().stream().limit(until.number())
-                .filter(entry -> entry.change() instanceof Change.Planned).count();
+        return words.words(entry);
     }
 
     private Map<String, Object> facts(Entry entry) {

@@ -35,6 +35,7 @@ public final class Main {
     }
 
     int run(String[] arguments, Console console) {
+        desk.projects().team().askForPasswords(console::password);
         CommandLine line = new CommandLine(new RootCommand(), new CommandFactory(desk, phones, console));
         line.setOut(new PrintWriter(console.out(), true));
         line.setErr(new PrintWriter(console.err(), true));
@@ -60,6 +61,8 @@ public final class Main {
             case INPUT -> ExitCode.INPUT;
             case EXISTS -> ExitCode.EXISTS;
             case OUTPUT -> ExitCode.OUTPUT;
+            case AWAY -> ExitCode.AWAY;
+            case DENIED -> ExitCode.DENIED;
             case PLAN -> ExitCode.PLAN;
         };
     }

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import slotledger.model.delivery.OrderStatus;
 import slotledger.model.delivery.TradeEvent;
-import slotledger.model.machine.AssetTag;
+import slotledger.model.delivery.TradeWords;
 
 /** How far an order has come, in words and as facts. */
 final class OrderText {
@@ -21,7 +21,7 @@ final class OrderText {
                 + " (entry " + each.entry() + ")").orElse("not yet"));
         status.suppliers().forEach(each -> answer.wrapped("Supplier", each.supplier() + ": " + words(each)));
         status.lines().forEach(line -> answer.wrapped("Line", words(line)));
-        status.drawn().forEach(each -> answer.wrapped("Drawn", words(each)));
+        status.drawn().forEach(each -> answer.wrapped("Drawn", TradeWords.of(each)));
         answer.fact("plan", status.number());
         answer.fact("approved", status.approval().map(each -> ((TradeEvent.Approved) each.event()).by()).orElse(""));
         answer.fact("ended", status.ended());
@@ -54,11 +54,6 @@ final class OrderText {
         }
     }
 
-    private static String words(TradeEvent.Drawn drawn) {
-        return drawn.modules() + " x " + drawn.offer() + " on " + drawn.day()
-                + drawn.machine().map(AssetTag::value).map(tag -> " for " + tag).orElse("") + ": " + drawn.reason();
-    }
-
     private static Map<String, Object> facts(OrderStatus.Line line) {
         Map<String, Object> facts = new LinkedHashMap<>();
         facts.put("offer", line.purchase().offer().id());
@@ -70,28 +65,5 @@ final class OrderText {
         facts.put("untested", line.untested());
         facts.put("drawn", line.drawn());
         return facts;
-    }
-
-    /** As the history tells of it. */
-    static String words(TradeEvent event) {
-        String order = "the order of plan " + event.plan();
-        if (event instanceof TradeEvent.Approved approved) {
-            return "approved " + order + ", answered for by " + approved.by();
-        }
-        if (event instanceof TradeEvent.Sent sent) {
-            return "sent " + order + " to " + sent.supplier() + " on " + sent.day();
-        }
-        if (event instanceof TradeEvent.Confirmed said) {
-            return said.supplier() + " confirmed " + order + " on " + said.day();
-        }
-        if (event instanceof TradeEvent.Received came) {
-            return "received of " + came.offer() + ": " + came.good() + " good, " + came.wrong() + " wrong, "
-                    + came.dead() + " dead" + (came.tested() ? ", tested" : "")
-                    + (came.note().isEmpty() ? "" : " (" + came.note() + ")");
-        }
-        if (event instanceof TradeEvent.Drawn drawn) {
-            return "drew " + words(drawn);
-        }
-        return "ended " + order + ": nothing more will come";
     }
 }

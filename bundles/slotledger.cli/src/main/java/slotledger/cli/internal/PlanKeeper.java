@@ -15,9 +15,16 @@ final class PlanKeeper {
     }
 
     void keep(Survey survey, Path folder, Answer.Builder answer) throws DeskException {
-        desk.projects().keepPlan(survey, folder.resolve("plan.json"),
-                AuthorOptions.author(System.getProperty("user.name", ""), "")).ifPresent(entry -> answer
-                        .item("Project", "the plan is kept as entry " + entry.number() + " of the history")
-                        .fact("entry", entry.number()));
+        try {
+            desk.projects().keepPlan(survey, folder.resolve("plan.json"),
+                    AuthorOptions.author(System.getProperty("user.name", ""), "")).ifPresent(entry -> answer
+                            .item("Project", "the plan is kept as entry " + entry.number() + " of the history")
+                            .fact("entry", entry.number()));
+        } catch (DeskException problem) {
+            if (problem.trouble() != DeskException.Trouble.DENIED) {
+                throw problem;
+            }
+            answer.item("Project", "the plan is written, but not kept in the history: only a coordinator may do that");
+        }
     }
 }

@@ -15,6 +15,7 @@ import picocli.CommandLine.Spec;
             ProjectCreateCommand.class,
             ProjectImportCommand.class,
             ProjectHistoryCommand.class,
+            ProjectCompareCommand.class,
             ProjectUndoCommand.class,
             ProjectRedoCommand.class,
             ProjectCorrectCommand.class,
@@ -27,7 +28,8 @@ import picocli.CommandLine.Spec;
             ProjectCloseCommand.class,
             ProjectFilesCommand.class,
             ProjectPackCommand.class,
-            ProjectUnpackCommand.class
+            ProjectUnpackCommand.class,
+            ProjectTeamCommand.class
         },
         footerHeading = "%nExamples:%n",
         footer = {

@@ -19,6 +19,7 @@ import slotledger.model.proof.ClosingProof;
 import slotledger.model.proof.Deviation;
 import slotledger.model.proof.ProofOutcome;
 import slotledger.model.task.Progress;
+import slotledger.model.work.WorkWords;
 
 /** Proves the plan of a project, and ends the jobs of machines where all agrees. */
 @Command(
@@ -78,9 +79,9 @@ final class ProjectProveCommand extends DeskCommand {
             answer.item(closing.proof().count(outcome) + "", outcome.text());
         }
         answer.wrapped("Closed", closing.closed().isEmpty() ? "no job by this proof"
-                : WorkText.count(closing.closed().size(), "job") + ", because all agrees: " + closing.closed().stream()
+                : WorkWords.count(closing.closed().size(), "job") + ", because all agrees: " + closing.closed().stream()
                         .map(AssetTag::value).collect(Collectors.joining(", ")));
-        answer.item("Serials", WorkText.count(closing.serials(), "slot")
+        answer.item("Serials", WorkWords.count(closing.serials(), "slot")
                 + " with the serial number that was read at the work");
         answer.fact("clean", closing.isClean()).fact("serials", closing.serials());
         answer.fact("closed", closing.closed().stream().map(AssetTag::value).toList());

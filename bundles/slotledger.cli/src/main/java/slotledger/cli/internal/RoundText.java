@@ -14,6 +14,7 @@ import slotledger.model.work.Job;
 import slotledger.model.work.JobState;
 import slotledger.model.work.Round;
 import slotledger.model.work.RoundSheet;
+import slotledger.model.work.WorkWords;
 
 /** Rounds and jobs in words and as facts. */
 final class RoundText {
@@ -44,7 +45,7 @@ final class RoundText {
         long late = sheets.stream().filter(sheet -> sheet.round().technician().isEmpty())
                 .mapToLong(sheet -> sheet.round().machines().size()).sum();
         if (late > 0) {
-            answer.wrapped("No time", "No window has room for " + WorkText.count(late, "machine")
+            answer.wrapped("No time", "No window has room for " + WorkWords.count(late, "machine")
                     + ": give more windows or technicians.");
         }
         answer.fact("rounds", rounds).fact("jobs", jobs.values().stream().map(RoundText::facts).toList());
@@ -86,7 +87,7 @@ final class RoundText {
             lines.add("steps done: " + job.ticked().stream().map(String::valueOf).collect(Collectors.joining(", ")));
         }
         job.serials().forEach((slot, serial) -> lines.add(slot + " holds serial number " + serial));
-        job.deviations().forEach(other -> lines.add(WorkText.words(other)));
+        job.deviations().forEach(other -> lines.add(WorkWords.of(other)));
         answer.items("Job " + job.machine(), lines);
     }
 
@@ -135,7 +136,7 @@ final class RoundText {
         facts.put("reason", job.reason());
         facts.put("steps", List.copyOf(job.ticked()));
         facts.put("serials", job.serials());
-        facts.put("deviations", job.deviations().stream().map(WorkText::words).toList());
+        facts.put("deviations", job.deviations().stream().map(WorkWords::of).toList());
         return facts;
     }
 }

@@ -23,8 +23,6 @@ import slotledger.app.Survey;
 import slotledger.app.Trial;
 import slotledger.app.WorkDesk;
 import slotledger.app.WrittenGoal;
-import slotledger.firmware.FirmwareReader;
-import slotledger.firmware.FirmwareReading;
 import slotledger.model.board.BoardId;
 import slotledger.model.board.Redundancy;
 import slotledger.model.delivery.Delivery;
@@ -142,7 +140,7 @@ final class FakeDesk implements FleetDesk {
 
     @Override
     public FirmwareDesk firmware() {
-        return new FakeFirmware(calls);
+        return new FakeFirmware(calls, firmwareBytes);
     }
 
     @Override
@@ -167,12 +165,6 @@ final class FakeDesk implements FleetDesk {
                         "Look at the notch.", "Choose another.", "A notch at 48 does not pass one at 64."),
                 new RuleText("pairs", "Two are better than one.", Source.document("Manual", "page 3"), "Count them.",
                         "Add one.", "1 becomes 2."));
-    }
-
-    @Override
-    public List<FirmwareReading> readFirmware(List<Path> paths) {
-        calls.add("firmware " + paths);
-        return new FirmwareReader().read("table.bin", SmallTable.bytes(firmwareBytes));
     }
 
     @Override

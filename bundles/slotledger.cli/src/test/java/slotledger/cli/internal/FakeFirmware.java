@@ -7,6 +7,8 @@ import slotledger.app.DraftedBoards;
 import slotledger.app.FirmwareDesk;
 import slotledger.app.Project;
 import slotledger.app.Reconciled;
+import slotledger.firmware.FirmwareReader;
+import slotledger.firmware.FirmwareReading;
 import slotledger.model.board.BoardId;
 import slotledger.model.finding.Finding;
 import slotledger.model.finding.Severity;
@@ -25,9 +27,18 @@ import slotledger.model.task.Progress;
 final class FakeFirmware implements FirmwareDesk {
 
     private final List<String> calls;
+    private final int bytes;
 
-    FakeFirmware(List<String> calls) {
+    /** @param bytes how many of a table's bytes are there */
+    FakeFirmware(List<String> calls, int bytes) {
         this.calls = calls;
+        this.bytes = bytes;
+    }
+
+    @Override
+    public List<FirmwareReading> read(List<Path> paths) {
+        calls.add("firmware " + paths);
+        return new FirmwareReader().read("table.bin", SmallTable.bytes(bytes));
     }
 
     @Override

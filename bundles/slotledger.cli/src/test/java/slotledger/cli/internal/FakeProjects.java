@@ -10,6 +10,9 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import slotledger.app.ProjectDesk;
 import slotledger.app.Survey;
+import slotledger.app.TeamDesk;
+import slotledger.model.difference.ProjectDifference;
+import slotledger.model.difference.Term;
 import slotledger.model.machine.AssetTag;
 import slotledger.model.project.Author;
 import slotledger.model.project.Change;
@@ -19,6 +22,9 @@ import slotledger.model.project.Fact;
 import slotledger.model.project.Journal;
 import slotledger.model.project.Original;
 import slotledger.model.project.Part;
+import slotledger.model.project.ProjectListener;
+import slotledger.model.project.Watch;
+import slotledger.model.task.Progress;
 
 /** A door to one small project that is never changed: remembers what it was asked. */
 final class FakeProjects implements ProjectDesk {
@@ -50,6 +56,24 @@ final class FakeProjects implements ProjectDesk {
                     entries.size() == 2 ? new Author("ben", "count of March") : ANNA, change, "seal"));
         }
         return entries;
+    }
+
+    @Override
+    public ProjectDifference compare(Path project, long before, OptionalLong after, Progress progress) {
+        calls.add("compare " + before + " with " + after);
+        return new ProjectDifference(before, after.orElse(6), List.of(new Term("machine K-2", "none", "Kestrin KB-510"),
+                new Term("role of K-1", "ofice", "office")), List.of(new Term("offer N/1", "8 GB", "none")), List.of(),
+                List.of(), List.of(), List.of(), Optional.empty());
+    }
+
+    @Override
+    public TeamDesk team() {
+        return new FakeTeam(calls);
+    }
+
+    @Override
+    public Watch watch(Path project, ProjectListener listener) {
+        throw new UnsupportedOperationException();
     }
 
     @Override

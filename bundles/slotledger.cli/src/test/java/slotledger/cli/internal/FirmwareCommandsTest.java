@@ -16,7 +16,7 @@ class FirmwareCommandsTest {
 
     private int run(String... arguments) {
         PrintStream stream = new PrintStream(out, true, StandardCharsets.UTF_8);
-        return new Main(desk).run(arguments, new Console(stream, stream, false));
+        return new Main(desk, new FakePhones()).run(arguments, new Console(stream, stream, false));
     }
 
     private String out() {

@@ -7,6 +7,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.time.ZoneOffset;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -20,10 +21,11 @@ class ProjectCommandsTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"create", "import", "history", "undo", "redo", "correct", "pin", "mute", "files", "pack",
-        "unpack", "rounds", "job", "prove",
-        "close"})
+        "unpack", "rounds", "job", "prove", "close", "compare", "team prepare", "team create", "team join",
+        "team admit"})
     void everyCommandHasHelpWithAnExample(String command) {
-        assertEquals(0, run("project", command, "--help"));
+        List<String> words = new ArrayList<>(List.of(("project " + command + " --help").split(" ")));
+        assertEquals(0, run(words.toArray(String[]::new)));
         assertTrue(out().contains("Usage: slotledger project " + command) && out().contains("Example"), out());
     }
 
@@ -31,6 +33,30 @@ class ProjectCommandsTest {
     void aProjectIsMadeByWhoeverIsNamed() {
         assertEquals(0, run("project", "create", "p", "--from", "demo", "--as", "anna"));
         assertEquals(List.of("create p from demo by anna"), desk.calls());
+    }
+
+    @Test
+    void twoEntriesOrVersionsAreCompared() {
+        assertEquals(1, run("project", "compare", "p", "fleet-1", "plan-1"));
+        assertTrue(desk.calls().contains("compare 2 with OptionalLong[6]"), desk.calls().toString());
+        assertTrue(out().contains("Fleet        machine K-2: new, Kestrin KB-510"), out());
+        assertTrue(out().contains("             role of K-1: office instead of ofice"), out());
+        assertTrue(out().contains("Offers       offer N/1: gone, was 8 GB"), out());
+        assertEquals(65, run("project", "compare", "p", "fleet-9"));
+    }
+
+    @Test
+    void aTeamsProjectIsMadeJoinedAndSharedWithPeople() {
+        String url = "jdbc:postgresql://db/school";
+        assertEquals(0, run("project", "team", "prepare", "--url", url, "--user", "owner"));
+        assertTrue(out().contains("technician   may write what happens at the machines; read everything"), out());
+        assertEquals(0, run("project", "team", "create", "p", "--url", url, "--from", "demo", "--as", "anna"));
+        assertEquals(0, run("project", "team", "join", "q", "--url", url, "--user", "ben"));
+        assertEquals(0, run("project", "team", "admit", "p", "--user", "ben", "--role", "reader"));
+        assertTrue(out().contains("ben is reader now and may read everything."), out());
+        assertEquals(65, run("project", "team", "admit", "p", "--user", "ben", "--role", "boss"));
+        assertEquals(List.of("prepare " + url + " owner", "team create " + url + " - p demo anna",
+                "join " + url + " ben q -", "admit p ben reader"), desk.calls());
     }
 
     @Test

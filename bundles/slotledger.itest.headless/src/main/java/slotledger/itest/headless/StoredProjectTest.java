@@ -3,6 +3,7 @@ package slotledger.itest.headless;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.charset.StandardCharsets;
@@ -12,12 +13,17 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import slotledger.app.DeskException;
 import slotledger.app.FleetDesk;
 import slotledger.app.ProjectDesk;
 import slotledger.app.Survey;
+import slotledger.model.difference.ProjectDifference;
+import slotledger.model.difference.Term;
 import slotledger.model.finding.Finding;
 import slotledger.model.machine.AssetTag;
 import slotledger.model.machine.Machine;
@@ -95,6 +101,36 @@ class StoredProjectTest {
     void filesThatAreThereAlreadyAreNoEntry() throws Exception {
         assertFalse(projects.bringIn(project, List.of(Demo.folder()), ANNA).isPresent());
         assertEquals(2, projects.history(project).last().number());
+    }
+
+    @Test
+    void ofTwoPeopleWhoCorrectTheSameMachineTheSecondIsToldAndOfOthersBothHold() throws Exception {
+        Author ben = new Author("ben", "");
+        Survey ofBen = survey();
+        projects.correct(survey(), MACHINE, Fact.ROLE, "Workshop", ANNA);
+        DeskException said = assertThrows(DeskException.class,
+                () -> projects.correct(ofBen, MACHINE, Fact.ROOM, "9", ben));
+        assertTrue(said.getMessage().contains("anna corrected the role of " + MACHINE), said.getMessage());
+        projects.correct(ofBen, new AssetTag("H-1001"), Fact.ROOM, "9", ben);
+        projects.correct(survey(), MACHINE, Fact.ROOM, "9", ben);
+        assertEquals(5, projects.history(project).last().number());
+    }
+
+    @Test
+    void whatChangedBetweenTwoEntriesIsTold() throws Exception {
+        Path policy = Files.writeString(Files.createDirectory(top.resolve("p")).resolve("policy.yaml"),
+                Files.readString(Demo.folder().resolve("policy.yaml")).replace("\nbudget: 7500", "\nbudget: 9000"));
+        projects.bringIn(project, List.of(newInventory(), policy), ANNA);
+        projects.correct(survey(), new AssetTag("H-1001"), Fact.ROOM, "9", ANNA);
+        ProjectDifference difference = projects.compare(project, 2, OptionalLong.empty(), Progress.NONE);
+        assertEquals(List.of(new Term("budget", "EUR 7500.00", "EUR 9000.00")), difference.policy());
+        Set<String> facts = difference.fleet().stream().map(Term::what).collect(Collectors.toSet());
+        assertTrue(facts.contains("role of " + MACHINE) && facts.contains("place of H-1001"), facts.toString());
+        assertTrue(facts.stream().allMatch(fact -> fact.endsWith(" of " + MACHINE) || fact.endsWith("of H-1001")),
+                facts.toString());
+        assertEquals(1, difference.decisions().size());
+        assertEquals(List.of(), difference.offers());
+        assertTrue(projects.compare(project, 4, OptionalLong.of(4), Progress.NONE).isNone());
     }
 
     /** The whole fleet, with another role and another module in the fourth machine. */

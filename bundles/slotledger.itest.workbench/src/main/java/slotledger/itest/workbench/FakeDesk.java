@@ -26,7 +26,6 @@ import slotledger.app.Survey;
 import slotledger.app.Trial;
 import slotledger.app.WorkDesk;
 import slotledger.app.WrittenGoal;
-import slotledger.firmware.FirmwareReading;
 import slotledger.model.delivery.Delivery;
 import slotledger.model.delivery.Settlement;
 import slotledger.model.difference.Difference;
@@ -229,11 +228,6 @@ public final class FakeDesk implements FleetDesk {
     @Override
     public List<RuleText> rulePages() {
         throw unused();
-    }
-
-    @Override
-    public List<FirmwareReading> readFirmware(List<Path> paths) {
-        return List.of();
     }
 
     @Override

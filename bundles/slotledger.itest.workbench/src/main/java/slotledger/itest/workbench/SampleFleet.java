@@ -13,6 +13,7 @@ import slotledger.app.Stored;
 import slotledger.app.Survey;
 import slotledger.model.board.Board;
 import slotledger.model.board.Redundancy;
+import slotledger.model.delivery.TradeState;
 import slotledger.model.finding.Finding;
 import slotledger.model.finding.Severity;
 import slotledger.model.machine.AssetTag;
@@ -75,7 +76,8 @@ final class SampleFleet {
                 new Change.Planned(new Original("plan.json", "0".repeat(64), 1), title, day, 1));
         return new Project(title, List.of(folder.resolve(FILE)), Optional.empty(), List.of(), List.of(), List.of(),
                 Optional.empty(), Optional.empty(), day, Optional.of(new Stored(folder,
-                        new ProjectState(title, 2, Map.of(), List.of(kept), List.of(), WorkState.NONE))));
+                        new ProjectState(title, 2, Map.of(), List.of(kept), List.of(), WorkState.NONE,
+                                TradeState.NONE))));
     }
 
     private static Machine machine(String tag, String site, String room, Board board, Population now, int row) {

@@ -11,6 +11,21 @@ public sealed interface TradeEvent {
     /** Number of the plan whose order it is, counted from 1 within its project. */
     int plan();
 
+    /** What it is about: two people who write down something about the same at once must talk to each other. */
+    default String subject() {
+        String order = "order of plan " + plan();
+        if (this instanceof Sent sent) {
+            return order + " sent to " + sent.supplier();
+        }
+        if (this instanceof Confirmed confirmed) {
+            return order + " confirmed by " + confirmed.supplier();
+        }
+        if (this instanceof Received received) {
+            return order + " received of " + received.offer();
+        }
+        return this instanceof Drawn drawn ? order + " drawn of " + drawn.offer() : order;
+    }
+
     /**
      * Somebody answers for the money: the plan as it was kept is the order, whatever is planned later.
      *

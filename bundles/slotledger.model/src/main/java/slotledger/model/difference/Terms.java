@@ -18,14 +18,18 @@ import slotledger.model.trade.Policy;
 import slotledger.model.trade.Target;
 import slotledger.model.trade.Taste;
 
-/** Lists what was wanted, allowed or decided differently for two plans. */
+/** Lists what is different, such as what was wanted, allowed or decided differently for two plans. */
 final class Terms {
 
-    private static final String NONE = "none";
+    static final String NONE = "none";
 
     private final List<Term> terms = new ArrayList<>();
 
-    private Terms() {
+    Terms() {
+    }
+
+    List<Term> list() {
+        return List.copyOf(terms);
     }
 
     static List<Term> of(Plan before, Plan after) {
@@ -36,7 +40,7 @@ final class Terms {
         return terms.terms;
     }
 
-    private void policy(Policy before, Policy after) {
+    void policy(Policy before, Policy after) {
         compare("budget", text(before.budget()), text(after.budget()));
         compare("target of", before.targets().stream().collect(Collectors.toMap(Target::role, Terms::target)),
                 after.targets().stream().collect(Collectors.toMap(Target::role, Terms::target)));
@@ -99,11 +103,11 @@ final class Terms {
         return is ? "yes" : "no";
     }
 
-    private static String text(Optional<?> value) {
+    static String text(Optional<?> value) {
         return value.map(Object::toString).orElse(NONE);
     }
 
-    private static String text(OptionalInt value) {
+    static String text(OptionalInt value) {
         return value.isPresent() ? String.valueOf(value.getAsInt()) : NONE;
     }
 
@@ -113,7 +117,7 @@ final class Terms {
         return texts;
     }
 
-    private void compare(String what, Object before, Object after) {
+    void compare(String what, Object before, Object after) {
         if (!before.equals(after)) {
             terms.add(new Term(what, before.toString(), after.toString()));
         }
@@ -125,7 +129,7 @@ final class Terms {
         compare(what, (Object) text.apply(before), text.apply(after));
     }
 
-    private void compare(String what, Map<String, String> before, Map<String, String> after) {
+    void compare(String what, Map<String, String> before, Map<String, String> after) {
         Set<String> names = new TreeSet<>(before.keySet());
         names.addAll(after.keySet());
         names.forEach(name -> compare(what + " " + name, (Object) before.getOrDefault(name, NONE),

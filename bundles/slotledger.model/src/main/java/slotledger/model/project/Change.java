@@ -6,12 +6,22 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
+import java.util.stream.Collectors;
 import slotledger.model.delivery.TradeEvent;
 import slotledger.model.work.JobEvent;
 import slotledger.model.work.Round;
 
 /** What an entry of the journal does to a project. */
 public sealed interface Change {
+
+    /**
+     * What it is about. Two people who change the same thing at once must talk to each other; changes that have no
+     * subject in common just both hold.
+     */
+    default Set<String> subjects() {
+        return Set.of();
+    }
 
     /** The project begins. */
     record Created(String title) implements Change {
@@ -33,6 +43,11 @@ public sealed interface Change {
             if (parts.isEmpty()) {
                 throw new IllegalArgumentException("An import must bring at least one part.");
             }
+        }
+
+        @Override
+        public Set<String> subjects() {
+            return parts.keySet().stream().map(part -> "part " + part.id()).collect(Collectors.toSet());
         }
     }
 
@@ -57,14 +72,29 @@ public sealed interface Change {
         public Decided {
             Objects.requireNonNull(decision, "decision");
         }
+
+        @Override
+        public Set<String> subjects() {
+            return Set.of(decision.thing());
+        }
     }
 
     /** An earlier entry no longer holds. */
     record TakenBack(long entry) implements Change {
+
+        @Override
+        public Set<String> subjects() {
+            return Set.of("entry " + entry);
+        }
     }
 
     /** An entry that was taken back holds again. */
     record Restored(long entry) implements Change {
+
+        @Override
+        public Set<String> subjects() {
+            return Set.of("entry " + entry);
+        }
     }
 
     /**
@@ -83,6 +113,11 @@ public sealed interface Change {
                 }
             }
         }
+
+        @Override
+        public Set<String> subjects() {
+            return Set.of("rounds of plan " + plan);
+        }
     }
 
     /**
@@ -97,12 +132,23 @@ public sealed interface Change {
                 throw new IllegalArgumentException("An entry about work must say what happened.");
             }
         }
+
+        /** What is sent twice collides with itself; two people may say different things of one job. */
+        @Override
+        public Set<String> subjects() {
+            return events.stream().map(event -> "event " + event.id()).collect(Collectors.toUnmodifiableSet());
+        }
     }
 
     /** Something happened to the order of a plan. */
     record Traded(TradeEvent event) implements Change {
         public Traded {
             Objects.requireNonNull(event, "event");
+        }
+
+        @Override
+        public Set<String> subjects() {
+            return Set.of(event.subject());
         }
     }
 }

@@ -12,6 +12,9 @@ public sealed interface Decision {
     /** What it is about; a later decision about the same takes the place of an earlier one. */
     String subject();
 
+    /** What somebody else must not change at the same time: the machine, or the subject where it is about none. */
+    String thing();
+
     /**
      * The inventory is wrong.
      *
@@ -31,6 +34,11 @@ public sealed interface Decision {
         @Override
         public String subject() {
             return "correction " + machine + " " + fact.id();
+        }
+
+        @Override
+        public String thing() {
+            return "machine " + machine;
         }
     }
 
@@ -52,6 +60,11 @@ public sealed interface Decision {
         public String subject() {
             return "mute " + code + " " + machine + (machine.isEmpty() ? " " + seen : "");
         }
+
+        @Override
+        public String thing() {
+            return machine.isEmpty() ? subject() : "machine " + machine;
+        }
     }
 
     /**
@@ -71,6 +84,11 @@ public sealed interface Decision {
         @Override
         public String subject() {
             return "pin " + machine;
+        }
+
+        @Override
+        public String thing() {
+            return "machine " + machine;
         }
     }
 }

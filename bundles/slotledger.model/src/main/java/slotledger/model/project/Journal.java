@@ -1,7 +1,10 @@
 package slotledger.model.project;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.OptionalLong;
+import java.util.Set;
 import java.util.TreeSet;
 
 /**
@@ -40,6 +43,46 @@ public record Journal(List<Entry> entries) {
                     "The entry (%d) must be one of 1 to %d.".formatted(number, entries.size()));
         }
         return new Journal(entries.subList(0, (int) number));
+    }
+
+    /** The journal with one entry more. */
+    public Journal with(Entry next) {
+        List<Entry> longer = new ArrayList<>(entries);
+        longer.add(next);
+        return new Journal(longer);
+    }
+
+    /** What a change is about; taking an entry back, or restoring it, is about the same as that entry. */
+    public Set<String> subjects(Change change) {
+        Set<String> subjects = new TreeSet<>(change.subjects());
+        if (change instanceof Change.TakenBack back) {
+            subjects.addAll(subjectsOf(back.entry()));
+        } else if (change instanceof Change.Restored again) {
+            subjects.addAll(subjectsOf(again.entry()));
+        }
+        return subjects;
+    }
+
+    private Set<String> subjectsOf(long number) {
+        return number < 1 || number > entries.size() ? Set.of() : entries.get((int) number - 1).change().subjects();
+    }
+
+    /**
+     * Entries about the same that were written while somebody was deciding.
+     *
+     * @param change what somebody is about to write
+     * @param basis  number of the last entry that person has seen
+     */
+    public List<Entry> aboutTheSameSince(Change change, long basis) {
+        Set<String> subjects = subjects(change);
+        return entries.stream().skip(basis).filter(entry -> !Collections.disjoint(subjects(entry.change()), subjects))
+                .toList();
+    }
+
+    /** Whether an entry is dated before the one it follows: some computer's clock was wrong. The order is the truth. */
+    public boolean isDatedBeforeItsPredecessor(long number) {
+        return number > 1 && number <= entries.size()
+                && entries.get((int) number - 1).made().isBefore(entries.get((int) number - 2).made());
     }
 
     /** What follows from all entries that hold. */

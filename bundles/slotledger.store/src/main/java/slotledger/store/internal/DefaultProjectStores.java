@@ -12,19 +12,26 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.UUID;
+import java.util.concurrent.ConcurrentHashMap;
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
+import org.osgi.service.component.annotations.Deactivate;
 import slotledger.model.project.Author;
 import slotledger.model.project.Change;
-import slotledger.model.project.Entry;
 import slotledger.model.project.Journal;
 import slotledger.model.project.Original;
 import slotledger.model.project.Part;
+import slotledger.model.project.PasswordPrompt;
+import slotledger.model.project.ProjectListener;
+import slotledger.model.project.Watch;
 import slotledger.store.ProjectSource;
 import slotledger.store.ProjectStore;
 import slotledger.store.ProjectStores;
+import slotledger.store.SharedProjects;
 import slotledger.store.StoreException;
 import slotledger.store.StoreException.Trouble;
 
@@ -34,26 +41,42 @@ public final class DefaultProjectStores implements ProjectStores {
 
     /** Longer than any command has a project open. */
     private static final Duration PATIENCE = Duration.ofSeconds(10);
+    /** Longer than a database server takes to start again. */
+    private static final Duration TEAM_PATIENCE = Duration.ofSeconds(30);
 
     private final Clock clock;
     private final Schema schema;
     private final Duration patience;
+    private final TeamDatabases databases;
+    /** Seals of the entries that this program wrote. */
+    private final Set<String> own = ConcurrentHashMap.newKeySet();
 
     @Activate
     public DefaultProjectStores() {
-        this(Clock.systemUTC(), Schema.today(), PATIENCE);
+        this(Clock.systemUTC(), Schema.today(), PATIENCE, new TeamDatabases(System::getenv, TEAM_PATIENCE));
     }
 
     DefaultProjectStores(Clock clock, Schema schema, Duration patience) {
+        this(clock, schema, patience, new TeamDatabases(System::getenv, patience));
+    }
+
+    DefaultProjectStores(Clock clock, Schema schema, Duration patience, TeamDatabases databases) {
         this.clock = clock;
         this.schema = schema;
         this.patience = patience;
+        this.databases = databases;
+    }
+
+    @Deactivate
+    void deactivate() {
+        databases.close();
     }
 
     @Override
     public boolean isProject(Path place) {
         return Files.isDirectory(place)
                 ? Files.exists(place.resolve(Mark.NAME)) || Files.exists(place.resolve(H2File.NAME))
+                        || TeamFile.isIn(place)
                 : Files.isRegularFile(place) && place.getFileName().toString().endsWith(PACKED);
     }
 
@@ -102,20 +125,20 @@ public final class DefaultProjectStores implements ProjectStores {
 
     @Override
     public ProjectSource read(Path place) throws StoreException {
-        return Files.isDirectory(place) ? openFolder(place, List.of()) : PackSource.open(place);
+        return Files.isDirectory(place) ? openFolder(place, Optional.empty()) : PackSource.open(place);
     }
 
     @Override
     public ProjectStore open(Path folder) throws StoreException {
-        return open(folder, List.of());
+        return open(folder, Optional.empty());
     }
 
     @Override
     public ProjectStore open(Path folder, Journal known) throws StoreException {
-        return open(folder, known.entries());
+        return open(folder, Optional.of(known));
     }
 
-    private ProjectStore open(Path folder, List<Entry> known) throws StoreException {
+    private SqlStore open(Path folder, Optional<Journal> known) throws StoreException {
         if (Files.isRegularFile(folder)) {
             throw new StoreException(Trouble.REFUSED, "The project " + folder
                     + " is packed and can't be changed. Unpack it first.");
@@ -123,29 +146,58 @@ public final class DefaultProjectStores implements ProjectStores {
         return openFolder(folder, known);
     }
 
-    private FolderStore openFolder(Path folder, List<Entry> known) throws StoreException {
+    private SqlStore openFolder(Path folder, Optional<Journal> known) throws StoreException {
         if (!isProject(folder)) {
             throw new StoreException(Trouble.MISSING, "There is no project in " + folder
                     + ". The command \"project create\" makes one.");
         }
-        return FolderStore.open(folder, new H2File(folder, schema, patience), clock, known);
+        if (TeamFile.isIn(folder)) {
+            if (Files.exists(folder.resolve(H2File.NAME))) {
+                throw new StoreException(Trouble.DAMAGED, "The folder " + folder + " holds a project of its own ("
+                        + H2File.NAME + ") and leads to a team's project (" + TeamFile.NAME + "), too. Move the one "
+                        + "that is not meant to another folder.");
+            }
+            TeamFile team = TeamFile.read(folder);
+            return TeamStore.open(folder, team, databases.at(team.place()), clock, own, known);
+        }
+        return FolderStore.open(folder, new H2File(folder, schema, patience), clock, own, known);
     }
 
     @Override
     public void pack(Path folder, Path file, boolean force) throws StoreException {
-        try (FolderStore store = openFolder(folder, List.of())) {
+        try (SqlStore store = openFolder(folder, Optional.empty())) {
             new PackWriter(store).write(file, force);
         }
     }
 
     @Override
+    public Watch watch(Path project, ProjectListener listener) throws StoreException {
+        long last;
+        try (ProjectStore store = open(project)) {
+            last = store.journal().last().number();
+        }
+        if (!TeamFile.isIn(project)) {
+            return Watching.start(new MarkEye(project), last, listener);
+        }
+        TeamFile team = TeamFile.read(project);
+        return Watching.start(new TeamEye(databases.at(team.place()).single(), team.project()), last, listener);
+    }
+
+    @Override
+    public SharedProjects shared() {
+        return new DefaultSharedProjects(this, databases, clock);
+    }
+
+    @Override
+    public void askForPasswords(PasswordPrompt prompt) {
+        databases.askForPasswords(prompt);
+    }
+
+    @Override
     public void unpack(Path file, Path folder) throws StoreException {
         try (PackSource source = PackSource.open(file); NewFolder made = NewFolder.at(folder)) {
-            Map<String, Original> originals = new TreeMap<>();
-            source.journal().entries().stream().map(Entry::change).forEach(change -> Originals.of(change)
-                    .forEach(original -> originals.put(original.sha256(), original)));
             begin(made.work(), source.mark(), project -> {
-                for (Original original : originals.values()) {
+                for (Original original : source.originals()) {
                     try (InputStream bytes = source.bytes(original)) {
                         project.keep(original, bytes);
                     }

@@ -8,6 +8,8 @@ import java.sql.Connection;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.time.Duration;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import org.h2.api.ErrorCode;
 import org.h2.jdbcx.JdbcDataSource;
 import slotledger.store.StoreException;
@@ -19,16 +21,20 @@ final class H2File {
     static final String NAME = "project.mv.db";
 
     private static final int BETWEEN_TRIES_MS = 50;
+    /** Whoever opens a database in this program while another thread has it read-only would get it read-only, too. */
+    private static final Map<Path, Object> LOCKS = new ConcurrentHashMap<>();
 
     private final Path folder;
     private final Schema schema;
     private final Duration patience;
+    private final Object lock;
 
     /** @param patience how long to wait until another program lets go */
     H2File(Path folder, Schema schema, Duration patience) {
         this.folder = folder;
         this.schema = schema;
         this.patience = patience;
+        this.lock = LOCKS.computeIfAbsent(folder.toAbsolutePath().normalize(), unknown -> new Object());
     }
 
     boolean isWritable() {
@@ -47,14 +53,44 @@ final class H2File {
         }
     }
 
-    /** Opens the file, and brings tables of an earlier release to today's, of which a copy is kept. */
-    Connection open() throws StoreException {
+    /**
+     * Looks whether the last entry that the mark names is there, without changing a byte: what was copied only in part
+     * stays as it is, and H2 would make a new database of an empty file.
+     */
+    void mustHold(Mark mark) throws StoreException {
+        mustBeThere();
+        synchronized (lock) {
+            lookAt(mark);
+        }
+    }
+
+    private void lookAt(Mark mark) throws StoreException {
+        try (Connection connection = connect(source(";IFEXISTS=TRUE;ACCESS_MODE_DATA=r"))) {
+            SqlProject project = new SqlProject(connection, mark.id());
+            if (project.seal(mark.entries()).filter(mark.seal()::equals).isEmpty()) {
+                throw new StoreException(Trouble.DAMAGED, "The project " + folder + " had " + mark.entries()
+                        + " entries, and " + project.last() + " that fit are found. Maybe it was copied only in part, "
+                        + "or files of two copies were mixed: copy the whole folder again, or take your last backup.");
+            }
+        } catch (SQLException problem) {
+            throw damaged(problem);
+        }
+    }
+
+    private void mustBeThere() throws StoreException {
         if (!Files.isRegularFile(folder.resolve(NAME))) {
             throw new StoreException(Trouble.DAMAGED, "The project " + folder + " lacks its file " + NAME
                     + ". Maybe it was copied only in part: copy the whole folder again.");
         }
+    }
+
+    /** Opens the file, and brings tables of an earlier release to today's, of which a copy is kept. */
+    Connection open() throws StoreException {
         JdbcDataSource source = source(isWritable() ? ";IFEXISTS=TRUE" : ";IFEXISTS=TRUE;ACCESS_MODE_DATA=r");
-        Connection connection = connect(source);
+        Connection connection;
+        synchronized (lock) {
+            connection = connect(source);
+        }
         try {
             int version = Schema.version(connection);
             if (version > schema.newest()) {

@@ -46,6 +46,13 @@ record Mark(UUID id, long entries, String seal) {
 
     /** Writes it beside its place and moves it there, so that it is the old or the new one, never a half. */
     void write(Path folder) throws IOException {
+        // Two threads may have the project open; two programs never have.
+        synchronized (Mark.class) {
+            writeAlone(folder);
+        }
+    }
+
+    private void writeAlone(Path folder) throws IOException {
         Path beside = folder.resolve("." + NAME + ".new");
         String text = "A project of Slotledger. The program keeps this file; please don't edit it.\n"
                 + "To mail or back up the project: slotledger project pack\n"

@@ -9,7 +9,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.security.DigestInputStream;
+import java.util.Collection;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.UUID;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
@@ -73,6 +76,14 @@ final class PackSource implements ProjectSource {
 
     List<EntryRow> rows() {
         return rows;
+    }
+
+    /** Every original that some entry names, each once. */
+    Collection<Original> originals() {
+        Map<String, Original> originals = new TreeMap<>();
+        journal.entries().forEach(entry -> Originals.of(entry.change())
+                .forEach(original -> originals.put(original.sha256(), original)));
+        return originals.values();
     }
 
     @Override

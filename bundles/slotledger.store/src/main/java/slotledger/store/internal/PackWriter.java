@@ -26,9 +26,9 @@ final class PackWriter {
     /** The earliest a ZIP file knows, so that nothing depends on when it was packed. */
     private static final LocalDateTime WHENEVER = LocalDateTime.of(1980, 1, 1, 0, 0);
 
-    private final FolderStore store;
+    private final Rows store;
 
-    PackWriter(FolderStore store) {
+    PackWriter(Rows store) {
         this.store = store;
     }
 

@@ -13,10 +13,12 @@ import java.sql.Statement;
 import java.util.Collection;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import javax.sql.DataSource;
 import org.flywaydb.core.Flyway;
 import org.flywaydb.core.api.FlywayException;
 import org.flywaydb.core.api.ResourceProvider;
+import org.flywaydb.core.api.configuration.FluentConfiguration;
 import org.flywaydb.core.api.resource.LoadableResource;
 
 /**
@@ -25,32 +27,54 @@ import org.flywaydb.core.api.resource.LoadableResource;
  */
 final class Schema {
 
-    private static final String FORM = "V%d__%s.sql";
+    private static final String FORM = "V%s__%s.sql";
+    private static final List<Form> TODAY = List.of(released("1", "journal"));
+    private static final List<Form> TEAM = List.of(released("1", "journal"), released("1.1", "team"));
 
-    private final List<String> names;
-    private final List<String> scripts;
+    private final List<Form> forms;
+    private final Optional<String> schema;
 
-    /** @param scripts SQL, the first makes version 1 */
-    Schema(List<String> names, List<String> scripts) {
-        this.names = List.copyOf(names);
-        this.scripts = List.copyOf(scripts);
+    /**
+     * One step of the tables.
+     *
+     * @param number "2", or "2.1" for what only PostgreSQL needs beside it
+     */
+    record Form(String number, String name, String script) {
+
+        private String file() {
+            return FORM.formatted(number, name);
+        }
     }
 
+    /** @param schema in which the tables are; empty means the database's usual one */
+    Schema(List<Form> forms, Optional<String> schema) {
+        this.forms = List.copyOf(forms);
+        this.schema = schema;
+    }
+
+    /** The tables of a project in a folder. */
     static Schema today() {
-        List<String> names = List.of("journal");
-        return new Schema(names, names.stream()
-                .map(name -> script(FORM.formatted(names.indexOf(name) + 1, name))).toList());
+        return new Schema(TODAY, Optional.empty());
+    }
+
+    /** The same tables with roles and rights, in PostgreSQL. */
+    static Schema team() {
+        return new Schema(TEAM, Optional.of(TeamDatabase.SCHEMA));
+    }
+
+    static Form released(String number, String name) {
+        return new Form(number, name, script(FORM.formatted(number, name)));
     }
 
     int newest() {
-        return scripts.size();
+        return major(forms.get(forms.size() - 1).number());
     }
 
     /** The version of a database; 0 where it is empty. */
     static int version(Connection connection) throws SQLException {
         try (Statement statement = connection.createStatement()) {
             try (ResultSet tables = statement.executeQuery("select count(*) from information_schema.tables "
-                    + "where table_name = 'flyway_schema_history'")) {
+                    + "where table_name = 'flyway_schema_history' and table_schema = current_schema")) {
                 tables.next();
                 if (tables.getInt(1) == 0) {
                     return 0;
@@ -58,21 +82,26 @@ final class Schema {
             }
             try (ResultSet rows = statement.executeQuery("select \"version\" from \"flyway_schema_history\" "
                     + "where \"success\" = true and \"version\" is not null order by \"installed_rank\" desc")) {
-                return rows.next() ? Integer.parseInt(rows.getString(1)) : 0;
+                return rows.next() ? major(rows.getString(1)) : 0;
             }
         }
+    }
+
+    private static int major(String number) {
+        return Integer.parseInt(number.replaceFirst("\\..*", ""));
     }
 
     /** Brings a database to the newest version. */
     void migrate(DataSource database) throws SQLException {
         try {
-            Flyway.configure(Schema.class.getClassLoader())
+            FluentConfiguration flyway = Flyway.configure(Schema.class.getClassLoader())
                     .dataSource(database)
                     .resourceProvider(new Scripts())
                     .javaMigrationClassProvider(List::of)
                     .locations(new String[0])
-                    .load()
-                    .migrate();
+                    .group(schema.isPresent());
+            schema.ifPresent(flyway::schemas);
+            flyway.load().migrate();
         } catch (FlywayException problem) {
             throw new SQLException(problem.getMessage(), problem);
         }
@@ -100,10 +129,7 @@ final class Schema {
         }
 
         private List<LoadableResource> all() {
-            return names.stream().<LoadableResource>map(name -> {
-                int index = names.indexOf(name);
-                return new Script(FORM.formatted(index + 1, name), scripts.get(index));
-            }).toList();
+            return forms.stream().<LoadableResource>map(form -> new Script(form.file(), form.script())).toList();
         }
     }
 

@@ -13,6 +13,7 @@ import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
 import slotledger.model.project.Original;
 
@@ -37,12 +38,25 @@ final class SqlProject {
         }
     }
 
-    /** @param after number of the last entry that isn't wanted; 0 gives all */
-    List<EntryRow> entries(long after) throws SQLException {
+    List<EntryRow> entries() throws SQLException {
+        return entriesAfter(0);
+    }
+
+    List<EntryRow> entriesAfter(long number) throws SQLException {
+        return entries(number, Long.MAX_VALUE);
+    }
+
+    /** The entry that says how the project began. */
+    EntryRow first() throws SQLException {
+        return entries(0, 1).get(0);
+    }
+
+    private List<EntryRow> entries(long after, long last) throws SQLException {
         try (PreparedStatement select = connection.prepareStatement("select number, made, who, why, kind, change, seal"
-                + " from entry where project = ? and number > ? order by number")) {
+                + " from entry where project = ? and number > ? and number <= ? order by number")) {
             select.setString(1, id);
             select.setLong(2, after);
+            select.setLong(3, last);
             List<EntryRow> entries = new ArrayList<>();
             try (ResultSet rows = select.executeQuery()) {
                 while (rows.next()) {
@@ -52,6 +66,30 @@ final class SqlProject {
                 }
             }
             return entries;
+        }
+    }
+
+    /** The number of the last entry; 0 where there is none. */
+    long last() throws SQLException {
+        try (PreparedStatement select = connection.prepareStatement(
+                "select max(number) from entry where project = ?")) {
+            select.setString(1, id);
+            try (ResultSet rows = select.executeQuery()) {
+                rows.next();
+                return rows.getLong(1);
+            }
+        }
+    }
+
+    /** The seal of an entry; empty where there is none of that number. */
+    Optional<String> seal(long number) throws SQLException {
+        try (PreparedStatement select = connection.prepareStatement(
+                "select seal from entry where project = ? and number = ?")) {
+            select.setString(1, id);
+            select.setLong(2, number);
+            try (ResultSet rows = select.executeQuery()) {
+                return rows.next() ? Optional.of(rows.getString(1)) : Optional.empty();
+            }
         }
     }
 

@@ -34,16 +34,19 @@ final class Fixture {
 
     /** A project of two parts, one of whose files is larger than a piece. */
     static Path project(Path top) throws IOException, StoreException {
+        Path folder = top.resolve("school");
+        stores().create(folder, "School", files(top), ANNA);
+        return folder;
+    }
+
+    static Map<Part, Map<String, Path>> files(Path top) throws IOException {
         Path fleet = Files.writeString(top.resolve("fleet.csv"), "tag;model\nK-1;KB-510\n");
         byte[] large = new byte[1_300_000];
         for (int i = 0; i < large.length; i++) {
             large[i] = (byte) (i * 31 + i / 7);
         }
         Path offers = Files.write(top.resolve("offers.xlsx"), large);
-        Path folder = top.resolve("school");
-        stores().create(folder, "School", Map.of(Part.FLEET, Map.of("fleet.csv", fleet), Part.OFFERS,
-                Map.of("offers.xlsx", offers)), ANNA);
-        return folder;
+        return Map.of(Part.FLEET, Map.of("fleet.csv", fleet), Part.OFFERS, Map.of("offers.xlsx", offers));
     }
 
     /** Brings in another fleet. */

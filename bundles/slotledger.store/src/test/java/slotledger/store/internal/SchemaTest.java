@@ -4,13 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import slotledger.store.ProjectSource;
@@ -54,13 +52,9 @@ class SchemaTest {
         }
     }
 
-    private static DefaultProjectStores stores(String script) throws Exception {
-        List<String> scripts = new ArrayList<>();
-        try (InputStream first = Schema.class.getResourceAsStream("V1__journal.sql")) {
-            scripts.add(new String(first.readAllBytes(), StandardCharsets.UTF_8));
-        }
-        scripts.add(script);
-        return new DefaultProjectStores(Fixture.NOON, new Schema(List.of("journal", "note"), scripts),
-                Duration.ofSeconds(1));
+    private static DefaultProjectStores stores(String script) {
+        Schema schema = new Schema(List.of(Schema.released("1", "journal"), new Schema.Form("2", "note", script)),
+                Optional.empty());
+        return new DefaultProjectStores(Fixture.NOON, schema, Duration.ofSeconds(1));
     }
 }

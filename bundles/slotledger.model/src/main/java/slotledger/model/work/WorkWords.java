@@ -1,34 +1,34 @@
-package slotledger.cli.internal;
+package slotledger.model.work;
 
 import java.util.List;
 import java.util.stream.Collectors;
-import slotledger.model.project.Change;
-import slotledger.model.work.JobEvent;
 import slotledger.model.work.JobEvent.What;
 
 /** Rounds and what happened to jobs, in words. */
-final class WorkText {
+public final class WorkWords {
 
     /** As many events of one entry are told of singly. */
     private static final int SHOWN = 4;
 
-    private WorkText() {
+    private WorkWords() {
     }
 
-    static String words(Change change) {
-        if (change instanceof Change.Rounds made) {
-            long machines = made.rounds().stream().mapToLong(round -> round.machines().size()).sum();
-            return made.rounds().isEmpty() ? "took the rounds of plan " + made.plan() + " away"
-                    : "made %s of plan %d for %s".formatted(count(made.rounds().size(), "round"), made.plan(),
-                            count(machines, "machine"));
-        }
-        List<JobEvent> events = ((Change.Worked) change).events();
-        String told = events.stream().limit(SHOWN).map(event -> event.machine() + " " + words(event.what()))
+    /** "made 3 rounds of plan 2 for 48 machines", to go on after a person's name. */
+    public static String of(int plan, List<Round> rounds) {
+        long machines = rounds.stream().mapToLong(round -> round.machines().size()).sum();
+        return rounds.isEmpty() ? "took the rounds of plan " + plan + " away"
+                : "made %s of plan %d for %s".formatted(count(rounds.size(), "round"), plan, count(machines, "machine"));
+    }
+
+    /** "K-17 step 2 done; K-17 is done". */
+    public static String of(List<JobEvent> events) {
+        String told = events.stream().limit(SHOWN).map(event -> event.machine() + " " + of(event.what()))
                 .collect(Collectors.joining("; "));
         return events.size() > SHOWN ? told + "; and " + (events.size() - SHOWN) + " more" : told;
     }
 
-    static String words(What what) {
+    /** "is failed: the fan is loose", to go on after a machine's tag. */
+    public static String of(What what) {
         if (what instanceof What.Became became) {
             return "is " + became.state().text() + (became.reason().isEmpty() ? "" : ": " + became.reason());
         }
@@ -43,7 +43,8 @@ final class WorkText {
         return "is other than planned" + (other.slot().isEmpty() ? "" : " in " + other.slot()) + ": " + other.text();
     }
 
-    static String count(long number, String what) {
+    /** "1 machine", "2 machines". */
+    public static String count(long number, String what) {
         return number + " " + what + (number == 1 ? "" : "s");
     }
 }
