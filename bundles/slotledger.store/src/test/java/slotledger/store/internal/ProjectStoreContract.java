@@ -133,9 +133,10 @@ abstract class ProjectStoreContract {
     @Test
     void whatIsSentTwiceIsWrittenOnce() throws Exception {
         try (ProjectStore one = stores().open(folder); ProjectStore other = stores().open(folder)) {
-            one.append(Works.everyKindOfEvent(), Fixture.ANNA);
-            assertEquals(Trouble.CHANGED, assertThrows(StoreException.class,
-                    () -> other.append(Works.everyKindOfEvent(), BEN)).trouble());
+            Change events = Works.everyKindOfEvent();
+            one.append(events, Fixture.ANNA);
+            assertEquals(Trouble.CHANGED,
+                    assertThrows(StoreException.class, () -> other.append(events, BEN)).trouble());
         }
     }
 
