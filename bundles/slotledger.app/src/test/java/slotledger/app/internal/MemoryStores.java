@@ -43,7 +43,7 @@ final class MemoryStores implements ProjectStores {
         }
     }
 
-    /** Somebody else writes this before the next entry of ours. */
+    /** Somebody else writes this, after what else they will write, before the next entry of ours. */
     void othersWillWrite(Change change) {
         others.add(change);
     }
@@ -139,7 +139,7 @@ final class MemoryStores implements ProjectStores {
 
         @Override
         public Entry append(Change change, Author author, long basis) throws StoreException {
-            if (!others.isEmpty()) {
+            while (!others.isEmpty()) {
                 MemoryStores.this.write(others.remove(0), new Author("ben", ""));
             }
             if (!MemoryStores.this.journal().aboutTheSameSince(change, basis).isEmpty()) {
