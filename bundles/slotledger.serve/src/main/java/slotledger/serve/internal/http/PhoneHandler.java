@@ -115,8 +115,8 @@ final class PhoneHandler extends Handler.Abstract {
         }
         response.getHeaders().put(HttpHeader.CACHE_CONTROL, "no-store");
         reply.headers().forEach(response.getHeaders()::put);
-        boolean refused = reply.status() == 408 || reply.status() == 413;
-        if (refused) {
+        // Of what is refused the body may still be on its way; nobody must take the connection for one to use again.
+        if (reply.status() >= 400 && !HttpMethod.GET.is(request.getMethod())) {
             response.getHeaders().put(HttpHeader.CONNECTION, "close");
         }
         boolean bare = HttpMethod.HEAD.is(request.getMethod()) || reply.status() == 304;
