@@ -67,7 +67,7 @@ final class ArrivedText {
                 + (missing == 0 ? "" : "; " + missing + " modules did not come, ask the suppliers for their price"));
         answer.fact("now", now).fact("missing", missing).fact("notOnTarget", without);
         Answer.Builder part = new Answer.Builder();
-        new DifferenceLines(settled.difference()).report(part, WAITING_SHOWN);
+        new DifferenceLines(Difference.of(settled.before(), settled.plan())).report(part, WAITING_SHOWN);
         Answer changes = part.end(ExitCode.OK);
         answer.line("").line("What changed against the plan").lines(changes).line("")
                 .fact("changes", changes.facts());

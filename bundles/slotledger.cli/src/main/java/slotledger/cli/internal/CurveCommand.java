@@ -64,7 +64,8 @@ final class CurveCommand extends DeskCommand {
                     .formatted(points, MOST_POINTS));
         }
         Survey survey = budget.in(desk().survey(project.open(desk()), progress));
-        Consumer<BudgetCurve> soFar = part -> progress.step(CurveText.soFar(part), (double) part.points().size() / points);
+        Consumer<BudgetCurve> soFar = part -> progress.step(
+                CurveText.soFar(part), (double) part.points().size() / points);
         BudgetCurve curve = exact
                 ? desk().ask(survey, progress).curve(points, soFar, progress)
                 : desk().curve(survey, points, soFar, progress);

@@ -59,7 +59,8 @@ public final class DefaultPlanFiles implements PlanFiles {
 
     @Override
     public void writeArrivals(Settlement settled, Path file) throws ExportException {
-        new ArrivalBook(settled.delivery(), settled.plan(), Optional.of(settled.difference())).write(file);
+        Difference changed = Difference.of(settled.before(), settled.plan());
+        new ArrivalBook(settled.delivery(), settled.plan(), Optional.of(changed)).write(file);
     }
 
     @Override

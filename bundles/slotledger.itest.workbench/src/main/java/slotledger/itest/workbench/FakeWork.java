@@ -39,7 +39,8 @@ public final class FakeWork implements CardDesk, WorkDesk {
         JobCard.Picture picture = new JobCard.Picture("", List.of("A2: 4 GB"));
         return MACHINES.stream().map(tag -> new JobCard(tag, plan, "1 of 3", "North, Lab 1", "Desktop", "S" + tag,
                 "4 GB to 8 GB", List.of(), List.of("Unplug it."), List.of("Open the case.", "Put 8 GB into A2."),
-                "Put 4 GB into A2.", picture, picture, List.of("A2"), List.of(new JobCard.Receiving("A2", "8 GB")), List.of("8 GB in all.")))
+                "Put 4 GB into A2.", picture, picture, List.of("A2"), List.of(new JobCard.Receiving("A2", "8 GB")),
+                List.of("8 GB in all.")))
                 .toList();
     }
 

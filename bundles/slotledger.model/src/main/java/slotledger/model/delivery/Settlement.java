@@ -1,7 +1,6 @@
 package slotledger.model.delivery;
 
 import java.util.Objects;
-import slotledger.model.difference.Difference;
 import slotledger.model.plan.Plan;
 
 /**
@@ -19,10 +18,5 @@ public record Settlement(Delivery delivery, Plan before, Plan plan) {
         Objects.requireNonNull(delivery, "delivery");
         Objects.requireNonNull(before, "before");
         Objects.requireNonNull(plan, "plan");
-    }
-
-    /** What is different from the plan as it was. */
-    public Difference difference() {
-        return Difference.of(before, plan);
     }
 }

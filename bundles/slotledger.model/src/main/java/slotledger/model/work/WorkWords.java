@@ -17,7 +17,8 @@ public final class WorkWords {
     public static String of(int plan, List<Round> rounds) {
         long machines = rounds.stream().mapToLong(round -> round.machines().size()).sum();
         return rounds.isEmpty() ? "took the rounds of plan " + plan + " away"
-                : "made %s of plan %d for %s".formatted(count(rounds.size(), "round"), plan, count(machines, "machine"));
+                : "made %s of plan %d for %s".formatted(
+                        count(rounds.size(), "round"), plan, count(machines, "machine"));
     }
 
     /** "K-17 step 2 done; K-17 is done". */

@@ -57,7 +57,7 @@ class SettlingTest {
     void whereAllArrivedThePlanStaysAsItIs() throws PlannerException {
         Plan plan = offices();
         Settlement settled = settled(plan, Set.of(), List.of(modules("Alder/P1", 4)));
-        assertTrue(settled.difference().isNone());
+        assertTrue(Difference.of(settled.before(), settled.plan()).isNone());
         assertEquals(List.of("M1", "M2", "M3", "M4"), work(settled.plan()));
     }
 
@@ -83,9 +83,9 @@ class SettlingTest {
         assertEquals(2, Difference.onTarget(end));
         assertEquals(plan.spending().goods(), end.spending().goods());
         assertEquals(Fixtures.eur(2 * (500 + 100)), end.spending().labour(), "of M2 and of the one that is left");
-        assertEquals(2, settled.difference().machines().size());
-        assertEquals(List.of(), settled.difference().lines());
-        assertEquals(List.of(), settled.difference().terms());
+        assertEquals(2, Difference.of(settled.before(), settled.plan()).machines().size());
+        assertEquals(List.of(), Difference.of(settled.before(), settled.plan()).lines());
+        assertEquals(List.of(), Difference.of(settled.before(), settled.plan()).terms());
     }
 
     @Test

@@ -28,7 +28,9 @@ import slotledger.workbench.internal.session.DeskJob;
 import slotledger.workbench.internal.session.Opened;
 import slotledger.workbench.internal.session.Session;
 
-/** The work of the open project: read when somebody wants to see it, told of what happens. Only for the window's thread. */
+/**
+ * The work of the open project: read when somebody wants to see it, told of what happens. Only for the window's thread.
+ */
 @Component(service = WorkSession.class)
 public final class WorkSession {
 

@@ -43,7 +43,8 @@ class WorkTest {
     }
 
     private static Round round(String id, String... tags) {
-        return new Round(id, 1, "Ada", "North", "", Optional.empty(), List.of(tags).stream().map(AssetTag::new).toList());
+        return new Round(id, 1, "Ada", "North", "", Optional.empty(),
+                List.of(tags).stream().map(AssetTag::new).toList());
     }
 
     @Test
