@@ -76,7 +76,7 @@ class PhonesTest {
 
     private Path projectWithRounds() throws Exception {
         Path project = top.resolve("school");
-        desk.projects().create(project, Optional.of(Demo.folder()), BEN);
+        desk.projects().create(project, Optional.of(Demo.evening(top.resolve("evening"))), BEN);
         Survey survey = desk.survey(Demo.open(project), Progress.NONE);
         desk.export(survey, desk.plan(survey, Progress.NONE), top.resolve("plan"), false, Progress.NONE);
         desk.projects().keepPlan(survey, top.resolve("plan/plan.json"), BEN);

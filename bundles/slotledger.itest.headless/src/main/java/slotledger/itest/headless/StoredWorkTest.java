@@ -103,7 +103,7 @@ class StoredWorkTest {
     }
 
     private Plan plan(Path project) throws Exception {
-        desk.projects().create(project, Optional.of(Demo.folder()), BEN);
+        desk.projects().create(project, Optional.of(Demo.evening(top.resolve("evening"))), BEN);
         assertTrue(assertThrows(DeskException.class, () -> work.jobs(project)).getMessage().contains("no plan yet"));
         Survey survey = desk.survey(Demo.open(project), Progress.NONE);
         Plan plan = desk.plan(survey, Progress.NONE);
