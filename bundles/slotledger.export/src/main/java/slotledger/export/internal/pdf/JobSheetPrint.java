@@ -153,7 +153,7 @@ final class JobSheetPrint {
 
     private PdfPTable stepBack() {
         PdfPTable table = Paper.table(1);
-        table.addCell(tight(paper.plain(Line.of("", "A step back: ").plus(sheet.stepBack()))));
+        table.addCell(tight(paper.plain(Line.of("", "A step back:", " ").plus(sheet.stepBack()))));
         return table;
     }
 
