@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import slotledger.model.difference.ProjectDifference;
 import slotledger.model.machine.AssetTag;
+import slotledger.model.plan.Plan;
 import slotledger.model.project.Author;
 import slotledger.model.project.Entry;
 import slotledger.model.project.Fact;
@@ -85,6 +86,13 @@ public interface ProjectDesk {
 
     /** Writes a plan that was kept, byte for byte. */
     void writePlan(Path project, int number, Path file, boolean force) throws DeskException;
+
+    /**
+     * Reads a plan that was kept in the project a survey is of.
+     *
+     * @throws DeskException also where the survey is of plain files, or doesn't know one of the plan's boards
+     */
+    Plan keptPlan(Survey survey, int number) throws DeskException;
 
     /**
      * Keeps a plan that was just written for a survey.

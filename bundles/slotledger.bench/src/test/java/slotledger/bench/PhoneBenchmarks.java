@@ -24,6 +24,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import slotledger.app.CardDesk;
+import slotledger.app.Survey;
 import slotledger.app.WorkDesk;
 import slotledger.app.internal.DefaultFleetDesk;
 import slotledger.bench.fleet.FleetCase;
@@ -143,7 +144,17 @@ public final class PhoneBenchmarks {
     }
 
     private void phones(String name) throws Exception {
-        CardDesk desk = (folder, plan, progress) -> cards;
+        CardDesk desk = new CardDesk() {
+            @Override
+            public List<JobCard> cards(Survey survey, Plan plan, int number) {
+                return cards;
+            }
+
+            @Override
+            public List<JobCard> cards(Path folder, int plan, Progress progress) {
+                return cards;
+            }
+        };
         try (PhoneServer server = new DefaultPhoneService(work, desk, WIDE, Clock.systemUTC()).start(new ServeRequest(
                 project, Optional.empty(), 0, Optional.empty(), Duration.ofDays(1), Set.of()))) {
             measure(name, PHONES, writer -> phone(server, server.passes().get(writer)));

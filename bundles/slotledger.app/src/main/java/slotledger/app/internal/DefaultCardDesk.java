@@ -1,7 +1,5 @@
 package slotledger.app.internal;
 
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.osgi.service.component.annotations.Activate;
@@ -9,7 +7,6 @@ import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 import slotledger.app.CardDesk;
 import slotledger.app.DeskException;
-import slotledger.app.DeskException.Trouble;
 import slotledger.app.FleetDesk;
 import slotledger.app.Survey;
 import slotledger.export.JobCards;
@@ -31,18 +28,13 @@ public final class DefaultCardDesk implements CardDesk {
     }
 
     @Override
+    public List<JobCard> cards(Survey survey, Plan plan, int number) {
+        return cards.of(PlanFolder.book(survey, plan), number);
+    }
+
+    @Override
     public List<JobCard> cards(Path project, int plan, Progress progress) throws DeskException {
-        Path folder = RunFolder.make();
-        Path file = folder.resolve("plan.json");
-        desk.projects().writePlan(project, plan, file, false);
         Survey survey = desk.survey(desk.open(project), progress);
-        Plan kept = desk.reopen(file, survey);
-        try {
-            Files.delete(file);
-        } catch (IOException problem) {
-            throw new DeskException(Trouble.OUTPUT, "The temporary file " + file + " can't be deleted: "
-                    + problem.getMessage(), problem);
-        }
-        return cards.of(PlanFolder.book(survey, kept), plan);
+        return cards(survey, desk.projects().keptPlan(survey, plan), plan);
     }
 }

@@ -52,7 +52,6 @@ import slotledger.model.machine.Population;
 import slotledger.model.matrix.BoardMatrix;
 import slotledger.model.module.ModuleKind;
 import slotledger.model.plan.BudgetCurve;
-import slotledger.model.plan.MachinePlan;
 import slotledger.model.plan.Plan;
 import slotledger.model.proof.Proof;
 import slotledger.model.task.Progress;
@@ -355,14 +354,7 @@ public final class DefaultFleetDesk implements FleetDesk {
     @Override
     public Plan reopen(Path planFile, Survey survey) throws DeskException {
         Plan plan = single.plan(planFile);
-        Map<BoardId, Board> boards = boards(survey);
-        for (MachinePlan each : plan.machines()) {
-            if (!boards.containsKey(each.machine().board())) {
-                throw new DeskException(Trouble.INPUT, "The plan " + planFile + " needs the board "
-                        + each.machine().board() + " of machine " + each.machine().tag()
-                        + ", which the project's boards do not have. Add its board file.");
-            }
-        }
+        SingleFiles.mustKnowBoards(plan, planFile, survey);
         return plan;
     }
 

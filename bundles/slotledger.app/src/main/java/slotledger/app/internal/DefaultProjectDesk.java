@@ -21,6 +21,7 @@ import slotledger.app.TeamDesk;
 import slotledger.intake.Intake;
 import slotledger.model.difference.ProjectDifference;
 import slotledger.model.machine.AssetTag;
+import slotledger.model.plan.Plan;
 import slotledger.model.project.Author;
 import slotledger.model.project.Change;
 import slotledger.model.project.Decision;
@@ -48,10 +49,12 @@ final class DefaultProjectDesk implements ProjectDesk {
     private final ProjectStores stores;
     private final DecisionMaker decisions;
     private final ProjectComparison comparison;
+    private final SingleFiles single;
 
     DefaultProjectDesk(ProjectStores stores, Intake intake, SingleFiles single) {
         this.stores = stores;
         this.decisions = new DecisionMaker(intake);
+        this.single = single;
         this.comparison = new ProjectComparison(stores, intake, single);
     }
 
@@ -75,9 +78,7 @@ final class DefaultProjectDesk implements ProjectDesk {
                         + "slotledger project import " + place + " fleet.xlsx");
             }
             Path folder = RunFolder.make();
-            for (Original original : state.files()) {
-                source.write(original, folder.resolve(original.name()));
-            }
+            StoredFiles.write(source, state, folder);
             Project plain = ProjectFiles.in(folder, date);
             return new Project(state.title(), plain.inventories(), plain.mapping(), plain.boards(), plain.offers(),
                     plain.shelves(), plain.policy(), plain.choices(), date, Optional.of(new Stored(place, state)));
@@ -172,18 +173,12 @@ final class DefaultProjectDesk implements ProjectDesk {
     public List<Path> writeFiles(Path project, OptionalLong entry, Path folder, boolean force) throws DeskException {
         return read(project, source -> {
             Journal journal = source.journal();
-            if (entry.isPresent() && (entry.getAsLong() < 1 || entry.getAsLong() > journal.last().number())) {
-                throw new DeskException(Trouble.INPUT, "The project " + project + " has entries 1 to "
-                        + journal.last().number() + ", and none of number " + entry.getAsLong() + ".");
+            if (entry.isPresent()) {
+                StoredFiles.mustHave(journal, entry.getAsLong(), project);
             }
             ProjectState state = (entry.isPresent() ? journal.upTo(entry.getAsLong()) : journal).state();
             try (OutputFolder output = OutputFolder.prepare(folder, force)) {
-                List<Path> made = new ArrayList<>();
-                for (Original original : state.files()) {
-                    made.add(output.work().resolve(original.name()));
-                    source.write(original, output.work().resolve(original.name()));
-                }
-                return output.publish(made);
+                return output.publish(StoredFiles.write(source, state, output.work()));
             }
         });
     }
@@ -191,16 +186,24 @@ final class DefaultProjectDesk implements ProjectDesk {
     @Override
     public void writePlan(Path project, int number, Path file, boolean force) throws DeskException {
         read(project, source -> {
-            List<PlanVersion> plans = source.journal().state().plans();
-            PlanVersion plan = plans.stream().filter(each -> each.number() == number).findFirst()
-                    .orElseThrow(() -> new DeskException(Trouble.INPUT, "The project " + project + " has no plan "
-                            + number + "; it has " + plans.stream().map(PlanVersion::number).toList() + "."));
+            PlanVersion plan = StoredFiles.version(source.journal().state(), number, project);
             OutputFile.mayWrite(file, force);
             Path beside = file.resolveSibling("." + file.getFileName() + "-" + UUID.randomUUID());
             source.write(plan.plan().file(), beside);
             OutputFile.publish(beside, file);
             return plan;
         });
+    }
+
+    @Override
+    public Plan keptPlan(Survey survey, int number) throws DeskException {
+        Path home = survey.project().stored().map(Stored::home).orElseThrow(() -> new DeskException(
+                Trouble.INPUT, "This is a folder of plain files, which keeps no plans. \"project create\" makes a"
+                        + " project."));
+        Plan plan = read(home, source ->
+                StoredFiles.plan(source, StoredFiles.version(source.journal().state(), number, home), single));
+        SingleFiles.mustKnowBoards(plan, number + " of the project " + home, survey);
+        return plan;
     }
 
     @Override

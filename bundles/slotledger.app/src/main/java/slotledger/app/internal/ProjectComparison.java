@@ -17,7 +17,6 @@ import slotledger.model.difference.ProjectSide;
 import slotledger.model.observed.ObservedMachine;
 import slotledger.model.plan.Plan;
 import slotledger.model.project.Journal;
-import slotledger.model.project.Original;
 import slotledger.model.project.Part;
 import slotledger.model.project.PlanVersion;
 import slotledger.model.project.ProjectState;
@@ -48,10 +47,7 @@ final class ProjectComparison {
             Journal journal = source.journal();
             long later = last.orElse(journal.last().number());
             for (long entry : new long[] {first, later}) {
-                if (entry < 1 || entry > journal.last().number()) {
-                    throw new DeskException(Trouble.INPUT, "The project " + project + " has entries 1 to "
-                            + journal.last().number() + ", and none of number " + entry + ".");
-                }
+                StoredFiles.mustHave(journal, entry, project);
             }
             ProjectState then = journal.upTo(first).state();
             ProjectState now = journal.upTo(later).state();
@@ -74,14 +70,10 @@ final class ProjectComparison {
             Progress progress) throws StoreException, DeskException, IntakeException {
         progress.step("Reading the project as it was after entry " + state.entry(), -1);
         Path folder = RunFolder.make();
-        for (Original original : state.files()) {
-            source.write(original, folder.resolve(original.name()));
-        }
+        StoredFiles.write(source, state, folder);
         Optional<Plan> plan = Optional.empty();
         if (withPlan && plan(state).isPresent()) {
-            Path file = RunFolder.make().resolve("plan.json");
-            source.write(plan(state).get().plan().file(), file);
-            plan = Optional.of(single.plan(file));
+            plan = Optional.of(StoredFiles.plan(source, plan(state).get(), single));
         }
         List<ObservedMachine> machines = List.of();
         Market market = Market.NONE;

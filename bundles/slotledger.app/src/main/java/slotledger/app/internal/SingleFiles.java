@@ -2,11 +2,17 @@ package slotledger.app.internal;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Set;
+import java.util.stream.Collectors;
 import slotledger.app.DeskException;
 import slotledger.app.DeskException.Trouble;
+import slotledger.app.Survey;
 import slotledger.export.ExportException;
 import slotledger.export.PlanFiles;
 import slotledger.intake.IntakeException;
+import slotledger.model.board.Board;
+import slotledger.model.board.BoardId;
+import slotledger.model.plan.MachinePlan;
 import slotledger.model.plan.Plan;
 
 /** Writes and reads one file at a time; replaces none unless told so. */
@@ -56,6 +62,20 @@ final class SingleFiles {
             return files.readPlan(file);
         } catch (ExportException problem) {
             throw new DeskException(Trouble.INPUT, problem.getMessage(), problem);
+        }
+    }
+
+    /**
+     * Refuses a plan, named so in the message, of whose boards a survey doesn't know all: it can't be printed again.
+     */
+    static void mustKnowBoards(Plan plan, Object name, Survey survey) throws DeskException {
+        Set<BoardId> known = survey.boards().stream().map(Board::id).collect(Collectors.toSet());
+        for (MachinePlan each : plan.machines()) {
+            if (!known.contains(each.machine().board())) {
+                throw new DeskException(Trouble.INPUT, "The plan " + name + " needs the board "
+                        + each.machine().board() + " of machine " + each.machine().tag()
+                        + ", which the project's boards do not have. Add its board file.");
+            }
         }
     }
 }

@@ -1,7 +1,5 @@
 package slotledger.app.internal;
 
-import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -11,7 +9,6 @@ import java.util.concurrent.TimeUnit;
 import java.util.stream.Collectors;
 import slotledger.app.DeskException;
 import slotledger.app.DeskException.Trouble;
-import slotledger.export.ExportException;
 import slotledger.export.PlanFiles;
 import slotledger.model.machine.AssetTag;
 import slotledger.model.plan.Plan;
@@ -39,7 +36,7 @@ final class WorkSession {
     private static final long GAP_NANOS = TimeUnit.MILLISECONDS.toNanos(200);
 
     private final ProjectStores stores;
-    private final PlanFiles files;
+    private final SingleFiles single;
     private final Path folder;
     private final Map<String, Plan> plans = new LinkedHashMap<>();
     private final Map<String, Set<AssetTag>> opens = new LinkedHashMap<>();
@@ -51,7 +48,7 @@ final class WorkSession {
 
     WorkSession(ProjectStores stores, PlanFiles files, Path folder) {
         this.stores = stores;
-        this.files = files;
+        this.single = new SingleFiles(files);
         this.folder = folder;
     }
 
@@ -147,15 +144,7 @@ final class WorkSession {
     Plan plan(PlanVersion version) throws StoreException, DeskException {
         String id = version.plan().file().sha256();
         if (!plans.containsKey(id)) {
-            Path run = RunFolder.make();
-            Path file = run.resolve("plan.json");
-            try {
-                store.write(version.plan().file(), file);
-                plans.put(id, files.readPlan(file));
-                Files.deleteIfExists(file);
-            } catch (ExportException | IOException problem) {
-                throw new DeskException(Trouble.INPUT, problem.getMessage(), problem);
-            }
+            plans.put(id, StoredFiles.plan(store, version, single));
         }
         return plans.get(id);
     }

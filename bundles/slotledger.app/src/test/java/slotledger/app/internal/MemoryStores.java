@@ -1,5 +1,7 @@
 package slotledger.app.internal;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -151,8 +153,13 @@ final class MemoryStores implements ProjectStores {
         }
 
         @Override
-        public void write(Original original, Path file) {
-            // The plan is given by the reader of plan files.
+        public void write(Original original, Path file) throws StoreException {
+            // What is in it is given by the reader of plan files.
+            try {
+                Files.createFile(file);
+            } catch (IOException problem) {
+                throw new StoreException(Trouble.UNWRITABLE, "The file can't be written.", problem);
+            }
         }
 
         @Override

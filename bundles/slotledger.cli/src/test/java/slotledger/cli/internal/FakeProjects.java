@@ -14,6 +14,7 @@ import slotledger.app.TeamDesk;
 import slotledger.model.difference.ProjectDifference;
 import slotledger.model.difference.Term;
 import slotledger.model.machine.AssetTag;
+import slotledger.model.plan.Plan;
 import slotledger.model.project.Author;
 import slotledger.model.project.Change;
 import slotledger.model.project.Decision;
@@ -128,6 +129,11 @@ final class FakeProjects implements ProjectDesk {
     @Override
     public void writePlan(Path project, int number, Path file, boolean force) {
         calls.add("plan " + number + " " + file);
+    }
+
+    @Override
+    public Plan keptPlan(Survey survey, int number) {
+        throw new UnsupportedOperationException("No command asks for it.");
     }
 
     @Override

@@ -208,8 +208,8 @@ public final class FakeDesk implements FleetDesk {
     public ProjectDesk projects() {
         return (ProjectDesk) Proxy.newProxyInstance(FakeDesk.class.getClassLoader(), new Class<?>[] {ProjectDesk.class},
                 (proxy, method, arguments) -> {
-                    if (method.getName().equals("writePlan")) {
-                        return null;
+                    if (method.getName().equals("keptPlan")) {
+                        return plan((Survey) arguments[0], Progress.NONE);
                     }
                     throw unused();
                 });
@@ -268,7 +268,7 @@ public final class FakeDesk implements FleetDesk {
 
     @Override
     public Plan reopen(Path planFile, Survey survey) {
-        return plan(survey, Progress.NONE);
+        throw unused();
     }
 
     @Override

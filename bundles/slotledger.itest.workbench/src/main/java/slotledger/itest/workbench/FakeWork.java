@@ -10,8 +10,10 @@ import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.propertytypes.ServiceRanking;
 import slotledger.app.CardDesk;
+import slotledger.app.Survey;
 import slotledger.app.WorkDesk;
 import slotledger.model.machine.AssetTag;
+import slotledger.model.plan.Plan;
 import slotledger.model.project.Author;
 import slotledger.model.task.Progress;
 import slotledger.model.work.Job;
@@ -36,6 +38,11 @@ public final class FakeWork implements CardDesk, WorkDesk {
 
     @Override
     public List<JobCard> cards(Path project, int plan, Progress progress) {
+        throw new UnsupportedOperationException("The window has read the project already.");
+    }
+
+    @Override
+    public List<JobCard> cards(Survey survey, Plan planned, int plan) {
         JobCard.Picture picture = new JobCard.Picture("", List.of("A2: 4 GB"));
         return MACHINES.stream().map(tag -> new JobCard(tag, plan, "1 of 3", "North, Lab 1", "Desktop", "S" + tag,
                 "4 GB to 8 GB", List.of(), List.of("Unplug it."), List.of("Open the case.", "Put 8 GB into A2."),

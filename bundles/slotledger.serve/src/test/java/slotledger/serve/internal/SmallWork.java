@@ -11,8 +11,10 @@ import java.util.Set;
 import java.util.UUID;
 import slotledger.app.CardDesk;
 import slotledger.app.DeskException;
+import slotledger.app.Survey;
 import slotledger.app.WorkDesk;
 import slotledger.model.machine.AssetTag;
+import slotledger.model.plan.Plan;
 import slotledger.model.project.Author;
 import slotledger.model.task.Progress;
 import slotledger.model.work.Job;
@@ -76,6 +78,11 @@ final class SmallWork implements WorkDesk, CardDesk {
             }
         }
         return told.stream().map(jobs::get).toList();
+    }
+
+    @Override
+    public List<JobCard> cards(Survey survey, Plan plan, int number) {
+        throw new UnsupportedOperationException("Phones ask for a project's cards.");
     }
 
     @Override

@@ -9,11 +9,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import slotledger.app.CardDesk;
-import slotledger.app.DeskException;
-import slotledger.app.WorkDesk;
 import slotledger.model.machine.AssetTag;
-import slotledger.model.task.Progress;
 import slotledger.model.work.Job;
 import slotledger.model.work.JobCard;
 import slotledger.model.work.Round;
@@ -35,16 +31,17 @@ public record Work(Path project, List<Round> rounds, Map<AssetTag, JobCard> card
         jobs = Collections.unmodifiableMap(new LinkedHashMap<>(jobs));
     }
 
-    /** Asks the desks; long work. */
-    static Work read(WorkDesk desk, CardDesk cardDesk, Path project, Progress progress) throws DeskException {
+    /**
+     * Puts together what was read.
+     *
+     * @param made one card for each job
+     */
+    static Work of(Path project, List<Round> rounds, List<Job> told, List<JobCard> made) {
         Map<AssetTag, Job> jobs = new LinkedHashMap<>();
-        desk.jobs(project).forEach(job -> jobs.put(job.machine(), job));
+        told.forEach(job -> jobs.put(job.machine(), job));
         Map<AssetTag, JobCard> cards = new LinkedHashMap<>();
-        if (!jobs.isEmpty()) {
-            int plan = jobs.values().iterator().next().plan();
-            cardDesk.cards(project, plan, progress).forEach(card -> cards.put(card.machine(), card));
-        }
-        return new Work(project, desk.rounds(project), cards, jobs);
+        made.forEach(card -> cards.put(card.machine(), card));
+        return new Work(project, rounds, cards, jobs);
     }
 
     /** The same after some jobs went on. */

@@ -1,8 +1,5 @@
 package slotledger.workbench.internal.work;
 
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
 import java.util.Objects;
@@ -14,15 +11,15 @@ import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 import slotledger.app.CardDesk;
-import slotledger.app.DeskException;
-import slotledger.app.DeskException.Trouble;
 import slotledger.app.FleetDesk;
 import slotledger.app.Stored;
+import slotledger.app.Survey;
 import slotledger.model.machine.AssetTag;
 import slotledger.model.plan.Plan;
 import slotledger.model.project.Author;
 import slotledger.model.work.Job;
 import slotledger.model.work.JobEvent;
+import slotledger.model.work.Round;
 import slotledger.workbench.internal.Texts;
 import slotledger.workbench.internal.session.DeskJob;
 import slotledger.workbench.internal.session.Opened;
@@ -102,10 +99,17 @@ public final class WorkSession {
 
     private void read(Opened opened, Stored home, Executor window) {
         FleetDesk desk = session.desk();
-        new DeskJob<Found>(Texts.with(Texts.job_work, opened.survey().project().title()), progress -> {
-            Work found = Work.read(desk.work(), cards, home.home(), progress);
-            return new Found(found, found.jobs().isEmpty() ? Optional.empty()
-                    : Optional.of(kept(desk, opened, home, found.jobs().values().iterator().next().plan())));
+        Survey survey = opened.survey();
+        new DeskJob<Found>(Texts.with(Texts.job_work, survey.project().title()), progress -> {
+            List<Job> jobs = desk.work().jobs(home.home());
+            List<Round> rounds = desk.work().rounds(home.home());
+            if (jobs.isEmpty()) {
+                return new Found(Work.of(home.home(), rounds, jobs, List.of()), Optional.empty());
+            }
+            int number = jobs.get(0).plan();
+            Plan plan = desk.projects().keptPlan(survey, number);
+            return new Found(Work.of(home.home(), rounds, jobs, cards.cards(survey, plan, number)),
+                    Optional.of(plan));
         }, window, found -> {
             if (asked.filter(wanted -> wanted == opened).isPresent()) {
                 work = Optional.of(found.work());
@@ -115,23 +119,6 @@ public final class WorkSession {
                 tell();
             }
         }).schedule();
-    }
-
-    private static Plan kept(FleetDesk desk, Opened opened, Stored home, int number) throws DeskException {
-        try {
-            Path folder = Files.createTempDirectory("slotledger-plan");
-            Path file = folder.resolve("plan.json");
-            try {
-                desk.projects().writePlan(home.home(), number, file, false);
-                return desk.reopen(file, opened.survey());
-            } finally {
-                Files.deleteIfExists(file);
-                Files.delete(folder);
-            }
-        } catch (IOException problem) {
-            throw new DeskException(Trouble.OUTPUT, "There is no room for temporary files: " + problem.getMessage(),
-                    problem);
-        }
     }
 
     private void tell() {
